@@ -1,0 +1,58 @@
+package org.fretgloss.analysis;
+
+import java.util.List;
+import java.util.Optional;
+import org.fretgloss.pitch.ChordSymbol;
+import org.fretgloss.time.Fraction;
+
+/**
+ * The chord of each moment.
+ *
+ * @param source where the chords come from
+ * @param spans in order, without gaps or overlaps; none where there are no chords
+ */
+public record Harmony(Source source, List<ChordSpan> spans) {
+
+    /** Where chords come from. */
+    public enum Source {
+        /** The score's chord symbols. */
+        SCORE,
+        /** A progression or form that the user gave. */
+        GIVEN,
+        /** Nowhere: marks that need a chord are left out. */
+        NONE
+    }
+
+    public static final Harmony UNKNOWN = new Harmony(Source.NONE, List.of());
+
+    public Harmony {
+        spans = List.copyOf(spans);
+    }
+
+    public boolean isKnown() {
+        return source != Source.NONE;
+    }
+
+    /** The chord in force at a moment. */
+    public Optional<ChordSymbol> chordAt(Fraction moment) {
+        return spanAt(moment).flatMap(ChordSpan::chord);
+    }
+
+    /** The stretch that a moment falls in. */
+    public Optional<ChordSpan> spanAt(Fraction moment) {
+        int low = 0;
+        int high = spans.size() - 1;
+        while (low <= high) {
+            int middle = (low + high) / 2;
+            ChordSpan span = spans.get(middle);
+            if (moment.isLessThan(span.start())) {
+                high = middle - 1;
+            } else if (!moment.isLessThan(span.end())) {
+                low = middle + 1;
+            } else {
+                return Optional.of(span);
+            }
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,85 @@
+package org.fretgloss.pitch;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A chord with tones, as a chord symbol names it. Kinds without tones are no chord and never become one of these.
+ *
+ * @param root the spelled root
+ * @param tones degrees above the root, in the kind's order, with what was added, altered and removed; never empty
+ * @param bass the bass note where it is not the root
+ * @param name as lead sheets print it: "A7", "Dm7♭5", "G/B"
+ */
+public record ChordSymbol(PitchClass root, List<Degree> tones, Optional<PitchClass> bass, String name) {
+
+    /**
+     * Checks the components.
+     *
+     * @throws IllegalArgumentException if there are no tones
+     */
+    public ChordSymbol {
+        tones = List.copyOf(tones);
+        if (tones.isEmpty()) {
+            throw new IllegalArgumentException("a chord has tones: " + name);
+        }
+    }
+
+    /** A plain chord of a kind. */
+    public static ChordSymbol of(PitchClass root, ChordKind kind) {
+        return new ChordSymbol(root, kind.degrees(), Optional.empty(), root + kind.suffix());
+    }
+
+    public Optional<Degree> degreeOf(PitchClass note) {
+        return degreeOf(note.chroma());
+    }
+
+    /** The chord tone that sounds at a chroma (0 to 11), named by its degree; the bass counts as a tone. */
+    public Optional<Degree> degreeOf(int chroma) {
+        int distance = Math.floorMod(chroma - root.chroma(), 12);
+        Optional<Degree> tone =
+                tones.stream().filter(degree -> degree.chroma() == distance).findFirst();
+        if (tone.isEmpty() && bass.filter(note -> note.chroma() == chroma).isPresent()) {
+            return Optional.of(Degree.named(distance));
+        }
+        return tone;
+    }
+
+    public boolean contains(int chroma) {
+        return degreeOf(chroma).isPresent();
+    }
+
+    /**
+     * The tone that tells this chord from others on its root: the third, or where there is none the suspended tone (4
+     * or 2), or else the fifth.
+     */
+    public Degree definingTone() {
+        List<Integer> order = new ArrayList<>(List.of(4, 3, 5, 2, 7));
+        return order.stream()
+                .flatMap(semitones -> tones.stream()
+                        .filter(degree -> degree.chroma() == semitones)
+                        .limit(1))
+                .findFirst()
+                .orElse(tones.get(tones.size() - 1));
+    }
+
+    /** Whether the chord has a major third. */
+    public boolean hasMajorThird() {
+        return tones.stream().anyMatch(degree -> degree.chroma() == 4);
+    }
+
+    public boolean hasMinorThird() {
+        return !hasMajorThird() && tones.stream().anyMatch(degree -> degree.chroma() == 3);
+    }
+
+    /** Whether the chord sounds as a dominant seventh: major third and minor seventh. */
+    public boolean isDominant() {
+        return hasMajorThird() && tones.stream().anyMatch(degree -> degree.chroma() == 10);
+    }
+
+    @Override
+    public String toString() {
+        return name;
+    }
+}

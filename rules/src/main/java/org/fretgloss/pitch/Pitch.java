@@ -1,0 +1,60 @@
+package org.fretgloss.pitch;
+
+/**
+ * A spelled pitch with its octave in scientific notation: A4 is 440 Hz and MIDI number 69.
+ *
+ * @param name the spelled note name
+ * @param octave of the letter: C4 is middle C, and B♯3 sounds like it
+ */
+public record Pitch(PitchClass name, int octave) {
+
+    /**
+     * Reads "E4" or "C♯5".
+     *
+     * @throws IllegalArgumentException if the text is no pitch
+     */
+    public static Pitch parse(String text) {
+        int digits = text.length();
+        while (digits > 0 && (Character.isDigit(text.charAt(digits - 1)) || text.charAt(digits - 1) == '-')) {
+            digits--;
+        }
+        return new Pitch(PitchClass.parse(text.substring(0, digits)), Integer.parseInt(text.substring(digits)));
+    }
+
+    /** The pitch of a MIDI number in its usual spelling. */
+    public static Pitch ofMidi(int midi) {
+        return spelled(midi, PitchClass.usual(midi));
+    }
+
+    /**
+     * The pitch of a MIDI number under a given name.
+     *
+     * @throws IllegalArgumentException if the name does not sound at that number
+     */
+    public static Pitch spelled(int midi, PitchClass name) {
+        if (name.chroma() != Math.floorMod(midi, 12)) {
+            throw new IllegalArgumentException(name + " does not sound at MIDI " + midi);
+        }
+        int natural = midi - name.alteration();
+        return new Pitch(name, Math.floorDiv(natural, 12) - 1);
+    }
+
+    /** MIDI number: 60 is C4 (MIDI 1.0 specification; middle C as C4 is scientific pitch notation). */
+    public int midi() {
+        return 12 * (octave + 1) + name.step().semitones() + name.alteration();
+    }
+
+    public int chroma() {
+        return name.chroma();
+    }
+
+    /** The same spelled note some octaves higher or lower. */
+    public Pitch octavesUp(int octaves) {
+        return new Pitch(name, octave + octaves);
+    }
+
+    @Override
+    public String toString() {
+        return name.toString() + octave;
+    }
+}

@@ -1,0 +1,58 @@
+package org.fretgloss.pitch;
+
+/**
+ * A spelled note name without octave: C♯ and D♭ differ.
+ *
+ * @param step the letter
+ * @param alteration semitones up (♯) or down (♭)
+ */
+public record PitchClass(Step step, int alteration) {
+
+    /** Every tonic a guitarist meets, each chroma in its usual spelling (as in published tables of scales). */
+    private static final String[] USUAL = {"C", "D♭", "D", "E♭", "E", "F", "F♯", "G", "A♭", "A", "B♭", "B"};
+
+    /**
+     * Reads "A", "C♯", "Bb".
+     *
+     * @throws IllegalArgumentException if the text is no note name
+     */
+    public static PitchClass parse(String name) {
+        if (name.isEmpty() || "ABCDEFG".indexOf(name.charAt(0)) < 0) {
+            throw new IllegalArgumentException("no note name: " + name);
+        }
+        return new PitchClass(Step.valueOf(name.substring(0, 1)), Accidentals.parse(name.substring(1)));
+    }
+
+    /** The usual name for a chroma where nothing says how to spell it. */
+    public static PitchClass usual(int chroma) {
+        return parse(USUAL[Math.floorMod(chroma, 12)]);
+    }
+
+    /** Semitones above C, 0 to 11; the same for C♯ and D♭. */
+    public int chroma() {
+        return Math.floorMod(step.semitones() + alteration, 12);
+    }
+
+    /** Place on the line of fifths: C 0, G 1, F −1, C♯ 7, D♭ −5. */
+    public int fifths() {
+        return step.fifths() + 7 * alteration;
+    }
+
+    /** The note that stands a degree above this one: A plus ♭3 is C. */
+    public PitchClass plus(Degree degree) {
+        Step target = step.up(degree.number() - 1);
+        int span = Math.floorMod(target.semitones() - step.semitones(), 12);
+        int sharps = Math.floorMod(degree.chroma() + alteration - span, 12);
+        return new PitchClass(target, sharps > 6 ? sharps - 12 : sharps);
+    }
+
+    /** Semitones from this up to the other, 0 to 11. */
+    public int semitonesUpTo(PitchClass other) {
+        return Math.floorMod(other.chroma() - chroma(), 12);
+    }
+
+    @Override
+    public String toString() {
+        return step + Accidentals.of(alteration);
+    }
+}

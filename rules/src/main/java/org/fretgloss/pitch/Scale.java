@@ -1,0 +1,110 @@
+package org.fretgloss.pitch;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * The scales a solo can be at home in, as degrees above the tonic.
+ *
+ * <p>Degrees are those of common practice; the tests compare them with a table made from an independent library.
+ */
+public enum Scale {
+    MINOR_PENTATONIC("1 ♭3 4 5 ♭7"),
+    MAJOR_PENTATONIC("1 2 3 5 6"),
+    BLUES("1 ♭3 4 ♭5 5 ♭7"),
+    MAJOR_BLUES("1 2 ♭3 3 5 6"),
+    MAJOR("1 2 3 4 5 6 7"),
+    NATURAL_MINOR("1 2 ♭3 4 5 ♭6 ♭7"),
+    DORIAN("1 2 ♭3 4 5 6 ♭7"),
+    MIXOLYDIAN("1 2 3 4 5 6 ♭7"),
+    HARMONIC_MINOR("1 2 ♭3 4 5 ♭6 7"),
+    MELODIC_MINOR("1 2 ♭3 4 5 6 7"),
+    PHRYGIAN("1 ♭2 ♭3 4 5 ♭6 ♭7"),
+    PHRYGIAN_DOMINANT("1 ♭2 3 4 5 ♭6 ♭7"),
+    LYDIAN("1 2 3 ♯4 5 6 7"),
+    LOCRIAN("1 ♭2 ♭3 4 ♭5 ♭6 ♭7"),
+    LYDIAN_DOMINANT("1 2 3 ♯4 5 6 ♭7"),
+    ALTERED("1 ♭2 ♭3 ♭4 ♭5 ♭6 ♭7"),
+    HARMONIC_MAJOR("1 2 3 4 5 ♭6 7"),
+    DOUBLE_HARMONIC_MAJOR("1 ♭2 3 4 5 ♭6 7"),
+    HUNGARIAN_MINOR("1 2 ♭3 ♯4 5 ♭6 7"),
+    WHOLE_TONE("1 2 3 ♯4 ♯5 ♭7"),
+    DIMINISHED("1 2 ♭3 4 ♭5 ♭6 6 7"),
+    DOMINANT_DIMINISHED("1 ♭2 ♭3 3 ♯4 5 6 ♭7"),
+    CHROMATIC("1 ♭2 2 ♭3 3 4 ♭5 5 ♭6 6 ♭7 7");
+
+    /** The scales that are looked for when the user states none, smallest first. */
+    public static final List<Scale> CANDIDATES = List.of(
+            MINOR_PENTATONIC,
+            MAJOR_PENTATONIC,
+            BLUES,
+            MAJOR_BLUES,
+            MAJOR,
+            NATURAL_MINOR,
+            DORIAN,
+            MIXOLYDIAN,
+            HARMONIC_MINOR,
+            MELODIC_MINOR,
+            PHRYGIAN,
+            PHRYGIAN_DOMINANT,
+            LYDIAN);
+
+    private final List<Degree> degrees;
+    private final int chromas;
+
+    Scale(String degrees) {
+        this.degrees = Arrays.stream(degrees.split(" ")).map(Degree::parse).collect(Collectors.toUnmodifiableList());
+        this.chromas =
+                this.degrees.stream().mapToInt(degree -> 1 << degree.chroma()).reduce(0, (a, b) -> a | b);
+    }
+
+    /** The scale of that name, whatever its capitals: "minor pentatonic". */
+    public static Optional<Scale> named(String name) {
+        String wanted = name.trim().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", " ");
+        return Arrays.stream(values())
+                .filter(scale -> scale.toString().equals(wanted))
+                .findFirst();
+    }
+
+    /** In rising order; the first is the tonic. */
+    public List<Degree> degrees() {
+        return degrees;
+    }
+
+    /** Whether the note that lies a number of semitones above the tonic belongs to the scale. */
+    public boolean contains(int semitonesAboveTonic) {
+        return (chromas >> Math.floorMod(semitonesAboveTonic, 12) & 1) != 0;
+    }
+
+    public boolean containsAll(Scale other) {
+        return (chromas & other.chromas) == other.chromas;
+    }
+
+    /** The scale's own name for a degree (Lydian says ♯4), the usual name for a note outside it. */
+    public Degree degreeAt(int semitonesAboveTonic) {
+        int chroma = Math.floorMod(semitonesAboveTonic, 12);
+        return degrees.stream()
+                .filter(degree -> degree.chroma() == chroma)
+                .findFirst()
+                .orElseGet(() -> Degree.named(chroma));
+    }
+
+    /** Whether the third is major only: such a scale is fingered in the boxes a minor third below. */
+    public boolean hasMajorThird() {
+        return contains(4) && (!contains(3) || this == MAJOR_BLUES);
+    }
+
+    /** Spelled notes from a tonic, in rising order. */
+    public List<PitchClass> notes(PitchClass tonic) {
+        return degrees.stream().map(tonic::plus).toList();
+    }
+
+    /** The name in lower case: "phrygian dominant". */
+    @Override
+    public String toString() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}

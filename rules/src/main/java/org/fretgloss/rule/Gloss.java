@@ -1,0 +1,12 @@
+package org.fretgloss.rule;
+
+import java.util.Optional;
+
+/**
+ * A finding as it reaches the score.
+ *
+ * @param rule the id of the rule that found it
+ * @param finding what was found
+ * @param text what its line shows for it; none where it is absorbed, unsure, equal to the text before it, or unwritten
+ */
+public record Gloss(String rule, Finding finding, Optional<String> text) {}
