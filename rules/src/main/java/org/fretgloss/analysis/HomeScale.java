@@ -1,9 +1,11 @@
 package org.fretgloss.analysis;
 
+import java.util.Arrays;
 import org.fretgloss.pitch.Degree;
 import org.fretgloss.pitch.Pitch;
 import org.fretgloss.pitch.PitchClass;
 import org.fretgloss.pitch.Scale;
+import org.fretgloss.pitch.UnknownNameException;
 
 /**
  * A tonic and a scale: A minor pentatonic.
@@ -12,6 +14,32 @@ import org.fretgloss.pitch.Scale;
  * @param scale the scale upon it
  */
 public record HomeScale(PitchClass tonic, Scale scale) {
+
+    /**
+     * Reads "A minor pentatonic", "C# dorian", "Bb blues".
+     *
+     * @throws UnknownNameException if there is no such scale
+     * @throws IllegalArgumentException if the first word is no note name
+     */
+    public static HomeScale parse(String text) {
+        String[] words = text.trim().split("\\s+", 2);
+        PitchClass tonic;
+        try {
+            tonic = PitchClass.parse(words[0]);
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException("'" + words[0] + "' is no tonic: write a note name such as A or F♯", e);
+        }
+        String scale = words.length < 2 ? "" : words[1];
+        return new HomeScale(
+                tonic,
+                Scale.named(scale)
+                        .orElseThrow(() -> new UnknownNameException(
+                                "a scale",
+                                scale,
+                                Arrays.stream(Scale.values())
+                                        .map(Scale::toString)
+                                        .toList())));
+    }
 
     /** Whether the scale holds a note, octaves apart. */
     public boolean contains(int midi) {

@@ -1,0 +1,91 @@
+package org.fretgloss.analysis;
+
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.fretgloss.pitch.Scale;
+import org.fretgloss.solo.Note;
+import org.fretgloss.solo.Solo;
+
+/**
+ * The smallest scale on a tonic that explains a solo. It is the pentatonic of the solo's colour, unless the further
+ * degrees of a larger scale sound in three or more bars outside chords that contain them, each at least once; among
+ * several such scales the one that leaves the fewest heard quarter notes outside, the smaller where they are even.
+ *
+ * <p>A scale that lacks a degree of the pentatonic (harmonic minor lacks the ♭7) is taken only where that degree sounds
+ * for less than half as long as the further degree that stands for it.
+ */
+final class ScaleChoice {
+
+    private static final int BARS = 3;
+
+    private final Map<Integer, Set<Integer>> barsOutsideChords = new HashMap<>();
+    private final double[] heard = new double[12];
+
+    ScaleChoice(Solo solo, Harmony harmony, int tonic) {
+        for (Note note : solo.notes()) {
+            for (Heard pitch : Heard.of(note)) {
+                int degree = Math.floorMod(pitch.midi() - tonic, 12);
+                heard[degree] += pitch.duration().toDouble();
+                boolean inChord = harmony.chordAt(pitch.start())
+                        .map(chord -> chord.contains(pitch.chroma()))
+                        .orElse(false);
+                if (!inChord) {
+                    barsOutsideChords
+                            .computeIfAbsent(degree, unused -> new HashSet<>())
+                            .add(note.bar().index());
+                }
+            }
+        }
+    }
+
+    Scale choose(Mode mode) {
+        Scale pentatonic = mode.pentatonic();
+        return Scale.CANDIDATES.stream()
+                .filter(scale -> scale.hasMajorThird() == pentatonic.hasMajorThird())
+                .filter(scale -> scale == pentatonic || isCalledFor(scale, pentatonic))
+                .min(Comparator.comparingDouble(this::heardOutside)
+                        .thenComparing(scale -> scale.degrees().size()))
+                .orElse(pentatonic);
+    }
+
+    private boolean isCalledFor(Scale scale, Scale pentatonic) {
+        List<Integer> further = degreesOf(scale, pentatonic);
+        Set<Integer> bars = new HashSet<>();
+        for (int degree : further) {
+            Set<Integer> sounding = barsOutsideChords.getOrDefault(degree, Set.of());
+            if (sounding.isEmpty()) {
+                return false;
+            }
+            bars.addAll(sounding);
+        }
+        return bars.size() >= BARS && replaces(scale, pentatonic, further);
+    }
+
+    private boolean replaces(Scale scale, Scale pentatonic, List<Integer> further) {
+        double lost = degreesOf(pentatonic, scale).stream()
+                .mapToDouble(degree -> heard[degree])
+                .sum();
+        double gained = further.stream().mapToDouble(degree -> heard[degree]).sum();
+        return lost * 2 <= gained;
+    }
+
+    /** The degrees, in semitones, that one scale has and another lacks. */
+    private static List<Integer> degreesOf(Scale scale, Scale other) {
+        return scale.degrees().stream()
+                .map(degree -> degree.chroma())
+                .filter(chroma -> !other.contains(chroma))
+                .toList();
+    }
+
+    private double heardOutside(Scale scale) {
+        double sum = 0;
+        for (int degree = 0; degree < 12; degree++) {
+            sum += scale.contains(degree) ? 0 : heard[degree];
+        }
+        return sum;
+    }
+}
