@@ -1,0 +1,168 @@
+package org.fretgloss.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntFunction;
+import org.fretgloss.neck.StringFret;
+import org.fretgloss.neck.Tuning;
+import org.fretgloss.pitch.Pitch;
+import org.fretgloss.solo.Bar;
+import org.fretgloss.solo.KeySignature;
+import org.fretgloss.solo.Note;
+import org.fretgloss.solo.Part;
+import org.fretgloss.solo.Solo;
+import org.fretgloss.solo.Written;
+import org.fretgloss.time.Fraction;
+
+/** Lays the bars of the notation out in time and counts their elements as a document would. */
+final class SoloBuilder {
+
+    private static final String VOICE = "1";
+
+    private final Tuning tuning;
+    private final IntFunction<Pitch> spelling;
+    private final List<Bar> bars;
+    private final List<Note> notes = new ArrayList<>();
+
+    /** How many notes at the end of {@link #notes} the next tie makes longer. */
+    private int tieable;
+
+    private int ordinal;
+
+    private SoloBuilder(Tuning tuning, IntFunction<Pitch> spelling, List<Bar> bars) {
+        this.tuning = tuning;
+        this.spelling = spelling;
+        this.bars = bars;
+    }
+
+    /**
+     * Builds a solo.
+     *
+     * @param spelling the pitch of a MIDI number
+     * @throws NotationException if a bar does not fill its meter, a tie has nothing to tie, or a string is not there
+     */
+    static Solo build(List<MeteredBar> written, Tuning tuning, IntFunction<Pitch> spelling) {
+        SoloBuilder builder = new SoloBuilder(tuning, spelling, barsOf(written));
+        Fraction now = Fraction.ZERO;
+        for (MeteredBar bar : written) {
+            for (Event event : bar.events()) {
+                builder.add(event, now);
+                now = now.plus(event.duration());
+            }
+        }
+        return builder.solo();
+    }
+
+    private static List<Bar> barsOf(List<MeteredBar> written) {
+        List<Bar> bars = new ArrayList<>();
+        Fraction start = Fraction.ZERO;
+        int number = 1;
+        for (MeteredBar bar : written) {
+            Fraction filled = bar.filled();
+            Fraction lead = bar.meter().barLength().minus(filled);
+            if (bars.isEmpty() && lead.isPositive()) {
+                number = 0;
+            } else if (!lead.isZero()) {
+                throw new NotationException("bar " + number + " holds " + filled + " quarter notes, and " + bar.meter()
+                        + " asks for " + bar.meter().barLength());
+            }
+            bars.add(new Bar(
+                    bars.size(),
+                    Integer.toString(number++),
+                    start,
+                    filled,
+                    filled,
+                    lead,
+                    bar.meter(),
+                    KeySignature.NONE,
+                    false,
+                    false));
+            start = start.plus(filled);
+        }
+        return bars;
+    }
+
+    private void add(Event event, Fraction onset) {
+        if (event instanceof Event.Struck struck) {
+            for (Stroke stroke : struck.strokes()) {
+                notes.add(note(stroke, onset, struck));
+            }
+            tieable = struck.grace() ? 0 : struck.strokes().size();
+        } else if (event instanceof Event.Tie tie) {
+            tieOn(tie, onset);
+        } else {
+            ordinal++;
+            tieable = 0;
+        }
+    }
+
+    private Note note(Stroke stroke, Fraction onset, Event.Struck struck) {
+        ordinal++;
+        Pitch pitch = pitchAt(stroke.at());
+        return new Note(
+                0,
+                ordinal,
+                barAt(onset),
+                onset,
+                stroke.grace() ? Fraction.ZERO : stroke.duration().orElse(struck.duration()),
+                pitch,
+                Optional.of(stroke.at()),
+                stroke.bend(),
+                stroke.attack(),
+                stroke.techniques(),
+                stroke.grace(),
+                VOICE,
+                new Written(pitch, 0, List.of(ordinal), false));
+    }
+
+    private Pitch pitchAt(StringFret at) {
+        if (!tuning.hasString(at.string())) {
+            throw new NotationException("'" + at + "': the tuning has strings 1 to " + tuning.size());
+        }
+        return spelling.apply(tuning.midi(at));
+    }
+
+    private Bar barAt(Fraction onset) {
+        return bars.stream()
+                .filter(bar -> onset.isLessThan(bar.end()))
+                .findFirst()
+                .orElse(bars.get(bars.size() - 1));
+    }
+
+    private void tieOn(Event.Tie tie, Fraction onset) {
+        if (tieable == 0) {
+            throw new NotationException("a tie in bar " + barAt(onset).number() + " has no note before it");
+        }
+        for (int i = notes.size() - tieable; i < notes.size(); i++) {
+            ordinal++;
+            notes.set(i, longer(notes.get(i), tie.duration()));
+        }
+    }
+
+    private Note longer(Note note, Fraction more) {
+        List<Integer> elements = new ArrayList<>(note.written().elements());
+        elements.add(ordinal);
+        return new Note(
+                note.index(),
+                note.ordinal(),
+                note.bar(),
+                note.onset(),
+                note.duration().plus(more),
+                note.pitch(),
+                note.at(),
+                note.bend(),
+                note.attack(),
+                note.techniques(),
+                note.grace(),
+                note.voice(),
+                new Written(note.pitch(), 0, elements, false));
+    }
+
+    private Solo solo() {
+        List<Note> sorted = notes.stream().sorted(Note.SOUNDING_ORDER).toList();
+        List<Note> indexed = new ArrayList<>();
+        sorted.forEach(note -> indexed.add(note.withIndex(indexed.size())));
+        return new Solo("", new Part("P1", "Guitar"), tuning, bars, indexed, List.of(), List.of());
+    }
+}

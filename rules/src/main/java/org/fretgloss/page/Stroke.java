@@ -1,0 +1,86 @@
+package org.fretgloss.page;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.fretgloss.neck.StringFret;
+import org.fretgloss.solo.Attack;
+import org.fretgloss.solo.Bend;
+import org.fretgloss.solo.Technique;
+import org.fretgloss.time.Fraction;
+
+/**
+ * One note of the notation: {@code h3/7b2:1/2}.
+ *
+ * <p>Before the string: {@code h} hammered on, {@code p} pulled off, {@code s} slid to, {@code t} tapped, {@code g} a
+ * grace note, {@code x} dead, {@code v} with vibrato, {@code n} a harmonic, {@code w} bent with the bar.
+ *
+ * @param at string and fret
+ * @param bend how it is bent, if it is
+ * @param attack how it is begun
+ * @param techniques what else is written about it
+ * @param grace whether it is a grace note
+ * @param duration quarter notes, where the note says it itself
+ */
+record Stroke(
+        StringFret at,
+        Optional<Bend> bend,
+        Attack attack,
+        Set<Technique> techniques,
+        boolean grace,
+        Optional<Fraction> duration) {
+
+    private static final Map<Character, Attack> ATTACKS =
+            Map.of('h', Attack.HAMMERED_ON, 'p', Attack.PULLED_OFF, 's', Attack.SLID, 't', Attack.TAPPED);
+
+    private static final Map<Character, Technique> TECHNIQUES =
+            Map.of('x', Technique.DEAD, 'v', Technique.VIBRATO, 'n', Technique.HARMONIC, 'w', Technique.WITH_BAR);
+
+    private static final Pattern FORM =
+            Pattern.compile("([hpstgxvnw]*)(\\d{1,2})/(\\d{1,2})(p?b[^:]*)?(?::(\\d{1,6}(?:/\\d{1,6})?))?");
+
+    /**
+     * Reads one note.
+     *
+     * @throws NotationException if the text is none
+     */
+    static Stroke parse(String text) {
+        Matcher matcher = FORM.matcher(text);
+        if (!matcher.matches()) {
+            throw new NotationException("'" + text + "' is no note: write STRING/FRET, as in 3/7b2:1/2");
+        }
+        String prefixes = matcher.group(1);
+        return new Stroke(
+                new StringFret(Integer.parseInt(matcher.group(2)), Integer.parseInt(matcher.group(3))),
+                Optional.ofNullable(matcher.group(4)).map(BendText::parse),
+                attack(prefixes),
+                techniques(prefixes),
+                prefixes.indexOf('g') >= 0,
+                Optional.ofNullable(matcher.group(5)).map(Event::readDuration));
+    }
+
+    private static Attack attack(String prefixes) {
+        List<Attack> attacks =
+                letters(prefixes).filter(ATTACKS::containsKey).map(ATTACKS::get).toList();
+        if (attacks.size() > 1) {
+            throw new NotationException("a note is begun in one way, and '" + prefixes + "' names several");
+        }
+        return attacks.isEmpty() ? Attack.PICKED : attacks.get(0);
+    }
+
+    private static Set<Technique> techniques(String prefixes) {
+        return letters(prefixes)
+                .filter(TECHNIQUES::containsKey)
+                .map(TECHNIQUES::get)
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
+    private static Stream<Character> letters(String prefixes) {
+        return prefixes.chars().mapToObj(letter -> (char) letter);
+    }
+}
