@@ -9,4 +9,10 @@ import java.util.Optional;
  * @param finding what was found
  * @param text what its line shows for it; none where it is absorbed, unsure, equal to the text before it, or unwritten
  */
-public record Gloss(String rule, Finding finding, Optional<String> text) {}
+public record Gloss(String rule, Finding finding, Optional<String> text) {
+
+    /** The same finding, not written. */
+    public Gloss unwritten() {
+        return new Gloss(rule, finding, Optional.empty());
+    }
+}

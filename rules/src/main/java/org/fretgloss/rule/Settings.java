@@ -1,5 +1,6 @@
 package org.fretgloss.rule;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,18 @@ public final class Settings {
     /** Every option at its default. */
     public static Settings defaults() {
         return new Settings(Map.of());
+    }
+
+    /**
+     * Reads the texts set for a rule: its own options, and the threshold that every rule has.
+     *
+     * @param texts option name to text
+     * @throws SettingException if a name is not declared, or a text is no value of its option
+     */
+    public static Settings of(Rule rule, Map<String, String> texts) {
+        List<Option<?>> declared = new ArrayList<>(rule.options());
+        declared.add(Rule.THRESHOLD);
+        return read(declared, texts);
     }
 
     /**

@@ -1,0 +1,75 @@
+package org.fretgloss.rule;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.fretgloss.analysis.Analysis;
+import org.fretgloss.analysis.BoxPath;
+import org.fretgloss.analysis.Harmony;
+import org.fretgloss.analysis.Home;
+import org.fretgloss.analysis.HomeScale;
+import org.fretgloss.page.SoloText;
+import org.fretgloss.solo.Solo;
+
+/** Rules and providers for tests of the rulebook. */
+final class Rules {
+
+    private Rules() {}
+
+    /** A rule by what it finds. */
+    static Rule rule(String id, Function<Solo, Stream<Finding>> examine) {
+        return new Rule() {
+            @Override
+            public String id() {
+                return id;
+            }
+
+            @Override
+            public Stream<Finding> examine(Analysis analysis, Settings settings) {
+                return examine.apply(analysis.solo());
+            }
+        };
+    }
+
+    static RuleProvider provider(String name, int level, Rule... rules) {
+        return new RuleProvider() {
+            @Override
+            public String name() {
+                return name;
+            }
+
+            @Override
+            public int interfaceLevel() {
+                return level;
+            }
+
+            @Override
+            public List<Rule> rules() {
+                return List.of(rules);
+            }
+        };
+    }
+
+    static RuleProvider provider(Rule... rules) {
+        return provider("our rules", RuleProvider.INTERFACE_LEVEL, rules);
+    }
+
+    /** A finding with a text on the moves line. */
+    static Finding.Builder finding(Solo solo, int note, String text) {
+        return Finding.at(solo.notes().get(note)).on(Line.MOVES).text(text).explain("As it is.");
+    }
+
+    /** An analysis of which only the solo matters. */
+    static Analysis analysis(String text) {
+        Home home = new Home(HomeScale.parse("A minor pentatonic"), List.of(), 1, Optional.empty());
+        return new Analysis(
+                SoloText.parse(text).solo(),
+                home,
+                Harmony.UNKNOWN,
+                Optional.empty(),
+                new BoxPath(List.of()),
+                List.of(),
+                Optional.empty());
+    }
+}
