@@ -1,6 +1,5 @@
 package org.fretgloss.analysis;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.fretgloss.pitch.Degree;
@@ -11,7 +10,7 @@ final class AddedNotes {
 
     private AddedNotes() {}
 
-    /** Most heard first, then in rising order. */
+    /** In rising order of degree. */
     static List<AddedNote> of(Solo solo, HomeScale home) {
         int[] count = new int[12];
         int[] bent = new int[12];
@@ -26,7 +25,6 @@ final class AddedNotes {
                     Degree degree = Degree.named(semitones);
                     return new AddedNote(degree, home.tonic().plus(degree), count[semitones], bent[semitones]);
                 })
-                .sorted(Comparator.comparingInt(AddedNote::count).reversed())
                 .toList();
     }
 }

@@ -7,7 +7,7 @@ import java.util.Optional;
  * Where a solo is at home.
  *
  * @param scale tonic and scale
- * @param added every heard pitch class outside the scale, most heard first
+ * @param added every heard pitch class outside the scale, in rising order of degree
  * @param confidence 0 to 1; 1 where the user stated it
  * @param runnerUp the next likely home, where there is one
  */
