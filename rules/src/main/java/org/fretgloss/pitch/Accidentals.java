@@ -19,15 +19,12 @@ final class Accidentals {
      * @throws IllegalArgumentException if anything else stands there
      */
     static int parse(String signs) {
-        int alteration = 0;
-        for (int i = 0; i < signs.length(); i++) {
-            alteration += switch (signs.charAt(i)) {
-                case '♭', 'b' -> -1;
-                case '♯', '#' -> 1;
-                case 'x' -> 2;
-                default -> throw new IllegalArgumentException("no accidental: " + signs);
-            };
+        if (signs.matches("[♭b]*")) {
+            return -signs.length();
         }
-        return alteration;
+        if (signs.matches("[♯#]*|x")) {
+            return signs.equals("x") ? 2 : signs.length();
+        }
+        throw new IllegalArgumentException("no accidental: " + signs);
     }
 }

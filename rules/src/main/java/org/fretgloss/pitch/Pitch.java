@@ -1,5 +1,8 @@
 package org.fretgloss.pitch;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
 /**
  * A spelled pitch with its octave in scientific notation: A4 is 440 Hz and MIDI number 69.
  *
@@ -8,17 +11,19 @@ package org.fretgloss.pitch;
  */
 public record Pitch(PitchClass name, int octave) {
 
+    private static final Pattern WRITTEN = Pattern.compile("(.*?)(-?\\d{1,2})");
+
     /**
      * Reads "E4" or "C♯5".
      *
      * @throws IllegalArgumentException if the text is no pitch
      */
     public static Pitch parse(String text) {
-        int digits = text.length();
-        while (digits > 0 && (Character.isDigit(text.charAt(digits - 1)) || text.charAt(digits - 1) == '-')) {
-            digits--;
+        Matcher pitch = WRITTEN.matcher(text);
+        if (!pitch.matches()) {
+            throw new IllegalArgumentException("no pitch: " + text);
         }
-        return new Pitch(PitchClass.parse(text.substring(0, digits)), Integer.parseInt(text.substring(digits)));
+        return new Pitch(PitchClass.parse(pitch.group(1)), Integer.parseInt(pitch.group(2)));
     }
 
     /** The pitch of a MIDI number in its usual spelling. */

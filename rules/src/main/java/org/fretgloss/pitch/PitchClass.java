@@ -1,5 +1,7 @@
 package org.fretgloss.pitch;
 
+import java.util.List;
+
 /**
  * A spelled note name without octave: C♯ and D♭ differ.
  *
@@ -9,7 +11,7 @@ package org.fretgloss.pitch;
 public record PitchClass(Step step, int alteration) {
 
     /** Every tonic a guitarist meets, each chroma in its usual spelling (as in published tables of scales). */
-    private static final String[] USUAL = {"C", "D♭", "D", "E♭", "E", "F", "F♯", "G", "A♭", "A", "B♭", "B"};
+    private static final List<String> USUAL = List.of("C", "D♭", "D", "E♭", "E", "F", "F♯", "G", "A♭", "A", "B♭", "B");
 
     /**
      * Reads "A", "C♯", "Bb".
@@ -25,7 +27,7 @@ public record PitchClass(Step step, int alteration) {
 
     /** The usual name for a chroma where nothing says how to spell it. */
     public static PitchClass usual(int chroma) {
-        return parse(USUAL[Math.floorMod(chroma, 12)]);
+        return parse(USUAL.get(Math.floorMod(chroma, 12)));
     }
 
     /** Semitones above C, 0 to 11; the same for C♯ and D♭. */
@@ -44,6 +46,14 @@ public record PitchClass(Step step, int alteration) {
         int span = Math.floorMod(target.semitones() - step.semitones(), 12);
         int sharps = Math.floorMod(degree.chroma() + alteration - span, 12);
         return new PitchClass(target, sharps > 6 ? sharps - 12 : sharps);
+    }
+
+    /** The degree at which a note stands above this one, by its spelling: C♯ is the 3 of A, and D♭ the ♭4. */
+    public Degree degreeOf(PitchClass note) {
+        int letters = step.lettersUpTo(note.step);
+        Degree natural = new Degree(letters + 1, 0);
+        int fifths = note.fifths() - plus(natural).fifths();
+        return new Degree(letters + 1, fifths / 7);
     }
 
     /** Semitones from this up to the other, 0 to 11. */

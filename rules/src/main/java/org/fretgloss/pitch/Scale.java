@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * The scales a solo can be at home in, as degrees above the tonic.
@@ -56,7 +55,7 @@ public enum Scale {
     private final int chromas;
 
     Scale(String degrees) {
-        this.degrees = Arrays.stream(degrees.split(" ")).map(Degree::parse).collect(Collectors.toUnmodifiableList());
+        this.degrees = Degree.parseAll(degrees);
         this.chromas =
                 this.degrees.stream().mapToInt(degree -> 1 << degree.chroma()).reduce(0, (a, b) -> a | b);
     }
@@ -92,9 +91,9 @@ public enum Scale {
                 .orElseGet(() -> Degree.named(chroma));
     }
 
-    /** Whether the third is major only: such a scale is fingered in the boxes a minor third below. */
+    /** Whether the major third is one of its degrees: such a scale is fingered in the boxes a minor third below. */
     public boolean hasMajorThird() {
-        return contains(4) && (!contains(3) || this == MAJOR_BLUES);
+        return contains(4);
     }
 
     /** Spelled notes from a tonic, in rising order. */

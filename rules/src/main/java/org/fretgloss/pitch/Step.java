@@ -36,4 +36,9 @@ public enum Step {
     public Step up(int letters) {
         return LETTERS.get(Math.floorMod(LETTERS.indexOf(this) + letters, 7));
     }
+
+    /** How many letters up to the next step of that name, 0 to 6: from A to C 2. */
+    int lettersUpTo(Step other) {
+        return Math.floorMod(LETTERS.indexOf(other) - LETTERS.indexOf(this), 7);
+    }
 }

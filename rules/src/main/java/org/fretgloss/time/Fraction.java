@@ -57,11 +57,12 @@ public record Fraction(long numerator, long denominator) implements Comparable<F
     }
 
     public Fraction plus(Fraction other) {
+        long shared = greatestCommonDivisor(denominator, other.denominator);
+        long mine = other.denominator / shared;
+        long theirs = denominator / shared;
         return of(
-                Math.addExact(
-                        Math.multiplyExact(numerator, other.denominator),
-                        Math.multiplyExact(other.numerator, denominator)),
-                Math.multiplyExact(denominator, other.denominator));
+                Math.addExact(Math.multiplyExact(numerator, mine), Math.multiplyExact(other.numerator, theirs)),
+                Math.multiplyExact(denominator, mine));
     }
 
     public Fraction minus(Fraction other) {
