@@ -8,8 +8,9 @@ import java.util.Optional;
  * Every kind-value of MusicXML 4.0, with the tones that the schema's own text gives it and the suffix that lead sheets
  * print.
  *
- * <p>The functional sixths and the Tristan chord have no definition in the schema; theirs are from memory of harmony
- * handbooks (root as written, then as sounding intervals above it), no source. "Kinds without tones" are no chord.
+ * <p>The functional sixths and the Tristan chord have no tones in the schema. Theirs are common practice, no source: the
+ * augmented sixths upward from the lowered sixth degree, the Neapolitan as the major triad that it is, the Tristan chord
+ * as F B D♯ G♯. The kinds "pedal", "other" and "none" have no tones of their own.
  */
 public enum ChordKind {
     MAJOR("major", "", "1 3 5"),
@@ -20,7 +21,7 @@ public enum ChordKind {
     MAJOR_SEVENTH("major-seventh", "maj7", "1 3 5 7"),
     MINOR_SEVENTH("minor-seventh", "m7", "1 ♭3 5 ♭7"),
     DIMINISHED_SEVENTH("diminished-seventh", "dim7", "1 ♭3 ♭5 ♭♭7"),
-    AUGMENTED_SEVENTH("augmented-seventh", "aug7", "1 3 ♯5 ♭7"),
+    AUGMENTED_SEVENTH("augmented-seventh", "7♯5", "1 3 ♯5 ♭7"),
     HALF_DIMINISHED("half-diminished", "m7♭5", "1 ♭3 ♭5 ♭7"),
     MAJOR_MINOR("major-minor", "m(maj7)", "1 ♭3 5 7"),
     MAJOR_SIXTH("major-sixth", "6", "1 3 5 6"),
@@ -36,15 +37,15 @@ public enum ChordKind {
     MINOR_13TH("minor-13th", "m13", "1 ♭3 5 ♭7 9 11 13"),
     SUSPENDED_SECOND("suspended-second", "sus2", "1 2 5"),
     SUSPENDED_FOURTH("suspended-fourth", "sus4", "1 4 5"),
-    NEAPOLITAN("Neapolitan", "N6", "1 3 5"),
+    NEAPOLITAN("Neapolitan", "", "1 3 5"),
     ITALIAN("Italian", "It6", "1 3 ♯6"),
     FRENCH("French", "Fr6", "1 3 ♯4 ♯6"),
     GERMAN("German", "Ger6", "1 3 5 ♯6"),
-    PEDAL("pedal", "pedal", ""),
+    PEDAL("pedal", "", ""),
     POWER("power", "5", "1 5"),
     TRISTAN("Tristan", "Tristan", "1 ♯4 ♯6 ♯9"),
     OTHER("other", "", ""),
-    NONE("none", "N.C.", "");
+    NONE("none", "", "");
 
     private final String value;
     private final String suffix;
@@ -53,9 +54,7 @@ public enum ChordKind {
     ChordKind(String value, String suffix, String degrees) {
         this.value = value;
         this.suffix = suffix;
-        this.degrees = degrees.isEmpty()
-                ? List.of()
-                : Arrays.stream(degrees.split(" ")).map(Degree::parse).toList();
+        this.degrees = degrees.isEmpty() ? List.of() : Degree.parseAll(degrees);
     }
 
     /** The kind of that kind-value, exactly as the schema spells it. */
@@ -68,7 +67,7 @@ public enum ChordKind {
         return value;
     }
 
-    /** What stands after the root on a lead sheet. */
+    /** What stands after the root on a lead sheet; "" for a major triad and for kinds without tones. */
     public String suffix() {
         return suffix;
     }

@@ -1,14 +1,14 @@
 package org.fretgloss.pitch;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A chord with tones, as a chord symbol names it. Kinds without tones are no chord and never become one of these.
  *
  * @param root the spelled root
- * @param tones degrees above the root, in the kind's order, with what was added, altered and removed; never empty
+ * @param tones degrees above the root, rising, with what was added, altered and removed; never empty
  * @param bass the bass note where it is not the root
  * @param name as lead sheets print it: "A7", "Dm7♭5", "G/B"
  */
@@ -26,9 +26,46 @@ public record ChordSymbol(PitchClass root, List<Degree> tones, Optional<PitchCla
         }
     }
 
-    /** A plain chord of a kind. */
+    /**
+     * A plain chord of a kind.
+     *
+     * @throws IllegalArgumentException if the kind has no tones
+     */
     public static ChordSymbol of(PitchClass root, ChordKind kind) {
-        return new ChordSymbol(root, kind.degrees(), Optional.empty(), root + kind.suffix());
+        return ofTones(root, kind.degrees(), Optional.empty())
+                .orElseThrow(
+                        () -> new IllegalArgumentException("a chord has tones, the kind " + kind.value() + " none"));
+    }
+
+    /**
+     * A chord as a score's chord symbol puts it together. A harmony of kind "other" is its root and what is added (W3C
+     * MusicXML 4.0, {@code degree}), and so is a pedal with tones above it.
+     *
+     * @param changes in the order written
+     * @param bass the bass note, where one is written
+     * @return empty for "none", and wherever fewer than two different notes are left: a bare pedal is no chord
+     */
+    public static Optional<ChordSymbol> of(
+            PitchClass root, ChordKind kind, List<DegreeChange> changes, Optional<PitchClass> bass) {
+        if (kind == ChordKind.NONE) {
+            return Optional.empty();
+        }
+        List<Degree> tones = kind.degrees().isEmpty() ? List.of(new Degree(1, 0)) : kind.degrees();
+        for (DegreeChange change : changes) {
+            tones = change.applyTo(tones);
+        }
+        return ofTones(root, tones, bass);
+    }
+
+    /** The chord of these tones under its lead-sheet name; empty where they are fewer than two different notes. */
+    static Optional<ChordSymbol> ofTones(PitchClass root, List<Degree> tones, Optional<PitchClass> bass) {
+        if (tones.stream().map(Degree::chroma).distinct().count() < 2) {
+            return Optional.empty();
+        }
+        List<Degree> rising = tones.stream().distinct().sorted().toList();
+        Optional<PitchClass> foreignBass = bass.filter(note -> note.chroma() != root.chroma());
+        String over = foreignBass.map(note -> "/" + note).orElse("");
+        return Optional.of(new ChordSymbol(root, rising, foreignBass, root + ChordShape.suffixOf(rising) + over));
     }
 
     public Optional<Degree> degreeOf(PitchClass note) {
@@ -55,8 +92,7 @@ public record ChordSymbol(PitchClass root, List<Degree> tones, Optional<PitchCla
      * or 2), or else the fifth.
      */
     public Degree definingTone() {
-        List<Integer> order = new ArrayList<>(List.of(4, 3, 5, 2, 7));
-        return order.stream()
+        return Stream.of(4, 3, 5, 2, 7)
                 .flatMap(semitones -> tones.stream()
                         .filter(degree -> degree.chroma() == semitones)
                         .limit(1))
