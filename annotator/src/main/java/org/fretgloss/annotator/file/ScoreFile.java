@@ -1,0 +1,103 @@
+package org.fretgloss.annotator.file;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A score as it lies on a disk: plain MusicXML, or compressed with other files. Which it is, its content tells, not its
+ * name.
+ */
+public final class ScoreFile {
+
+    /** The longest file and the longest score text that are read; a symphony needs a fifth of it. */
+    public static final int MAX_BYTES = 1 << 27;
+
+    private final String name;
+    private final Optional<MxlArchive> archive;
+    private final DecodedText decoded;
+
+    private ScoreFile(String name, Optional<MxlArchive> archive, DecodedText decoded) {
+        this.name = name;
+        this.archive = archive;
+        this.decoded = decoded;
+    }
+
+    /**
+     * Reads a score.
+     *
+     * @throws ScoreException if there is no such file, it cannot be read, or it holds no text of a score
+     */
+    public static ScoreFile read(Path path) throws ScoreException {
+        if (Files.isDirectory(path)) {
+            throw new ScoreException("this is a folder; name a score in it");
+        }
+        if (!Files.exists(path)) {
+            throw new ScoreException("there is no such file");
+        }
+        try {
+            if (Files.size(path) > MAX_BYTES) {
+                throw tooLong();
+            }
+            return of(path.toString(), Files.readAllBytes(path));
+        } catch (IOException e) {
+            throw new ScoreException("the file cannot be read: " + IoReason.of(e), e);
+        }
+    }
+
+    /**
+     * A score from its bytes.
+     *
+     * @param name what the score is called in reports
+     * @throws ScoreException if the bytes hold no text of a score
+     */
+    public static ScoreFile of(String name, byte[] bytes) throws ScoreException {
+        if (bytes.length == 0) {
+            throw new ScoreException("the file is empty; export the score again");
+        }
+        if (bytes.length > MAX_BYTES) {
+            throw tooLong();
+        }
+        if (!MxlArchive.isZip(bytes)) {
+            return new ScoreFile(name, Optional.empty(), DecodedText.of(bytes));
+        }
+        MxlArchive archive = MxlArchive.of(bytes, MAX_BYTES);
+        return new ScoreFile(name, Optional.of(archive), DecodedText.of(archive.score()));
+    }
+
+    private static ScoreException tooLong() {
+        return new ScoreException("the file is longer than " + (MAX_BYTES >> 20) + " MB, which no score is");
+    }
+
+    /** What the score is called in reports. */
+    public String name() {
+        return name;
+    }
+
+    /** The score's text, without a byte order mark. */
+    public String text() {
+        return decoded.text();
+    }
+
+    /** Whether it is a compressed score (.mxl). */
+    public boolean isCompressed() {
+        return archive.isPresent();
+    }
+
+    /** What the user should know about the file, such as a declared encoding that is not the real one. */
+    public List<String> notices() {
+        return decoded.notices();
+    }
+
+    /**
+     * The bytes of this file with another text in the place of its own. A character that the file's encoding cannot hold
+     * becomes a character reference, so nothing but element content and attribute values may hold one. In a compressed
+     * score all other entries keep their packed bytes.
+     */
+    public byte[] withText(String text) {
+        byte[] score = decoded.encoding().encode(text);
+        return archive.map(whole -> whole.withScore(score)).orElse(score);
+    }
+}

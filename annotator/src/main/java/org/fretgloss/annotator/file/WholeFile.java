@@ -1,0 +1,111 @@
+package org.fretgloss.annotator.file;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.UUID;
+
+/** Writes a file whole or not at all: at no moment does half a file bear the target's name. */
+public final class WholeFile {
+
+    private WholeFile() {}
+
+    /**
+     * Writes a file. The bytes go to a file beside the target first, down to the disk, which then takes the target's
+     * name.
+     *
+     * @param target where the file will stand; its folder must exist
+     * @param replace whether a file that stands there may be replaced; it keeps its permissions
+     * @throws ScoreException if the file cannot be written; nothing is left behind
+     */
+    public static void write(Path target, byte[] bytes, boolean replace) throws ScoreException {
+        check(target, replace);
+        try {
+            Path place = Files.exists(target) ? target.toRealPath() : target;
+            Path fresh = folderOf(place).resolve(".fretgloss-" + UUID.randomUUID() + ".part");
+            try {
+                fill(fresh, bytes);
+                move(fresh, place, replace);
+            } finally {
+                Files.deleteIfExists(fresh);
+            }
+        } catch (FileAlreadyExistsException e) {
+            throw exists(target);
+        } catch (IOException e) {
+            throw new ScoreException("'" + target + "' cannot be written: " + reason(target, bytes.length, e), e);
+        }
+    }
+
+    private static void check(Path target, boolean replace) throws ScoreException {
+        Path folder = folderOf(target);
+        if (!Files.exists(folder)) {
+            throw new ScoreException("the folder '" + folder + "' does not exist; make it first");
+        }
+        if (!Files.isDirectory(folder)) {
+            throw new ScoreException("'" + folder + "' is no folder; choose another place");
+        }
+        if (Files.isDirectory(target)) {
+            throw new ScoreException("'" + target + "' is a folder; name a file in it");
+        }
+        if (Files.exists(target) && !Files.isRegularFile(target)) {
+            throw new ScoreException("'" + target + "' is no ordinary file; choose another name");
+        }
+        if (Files.exists(target) && !replace) {
+            throw exists(target);
+        }
+    }
+
+    private static ScoreException exists(Path target) {
+        return new ScoreException("'" + target + "' exists already; choose another name, or --replace it");
+    }
+
+    private static Path folderOf(Path target) {
+        Path parent = target.getParent();
+        return parent == null ? Path.of("").toAbsolutePath() : parent;
+    }
+
+    private static void fill(Path fresh, byte[] bytes) throws IOException {
+        try (FileChannel channel = FileChannel.open(fresh, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            ByteBuffer rest = ByteBuffer.wrap(bytes);
+            while (rest.hasRemaining()) {
+                channel.write(rest);
+            }
+            channel.force(true);
+        }
+    }
+
+    private static void move(Path fresh, Path place, boolean replace) throws IOException {
+        if (replace) {
+            keepPermissions(place, fresh);
+            Files.move(fresh, place, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } else {
+            Files.move(fresh, place);
+        }
+    }
+
+    private static void keepPermissions(Path place, Path fresh) throws IOException {
+        PosixFileAttributeView from = Files.getFileAttributeView(place, PosixFileAttributeView.class);
+        PosixFileAttributeView to = Files.getFileAttributeView(fresh, PosixFileAttributeView.class);
+        if (from != null && to != null && Files.exists(place)) {
+            to.setPermissions(from.readAttributes().permissions());
+        }
+    }
+
+    private static String reason(Path target, int needed, IOException failure) {
+        return freeBytesFor(target) < needed ? "the disk is full" : IoReason.of(failure);
+    }
+
+    private static long freeBytesFor(Path target) {
+        try {
+            return Files.getFileStore(folderOf(target)).getUsableSpace();
+        } catch (IOException e) {
+            return Long.MAX_VALUE;
+        }
+    }
+}

@@ -1,0 +1,34 @@
+package org.fretgloss.annotator.file;
+
+import java.util.Arrays;
+
+/** The comment of a whole archive, which the library writes but does not read. */
+final class ZipComment {
+
+    /** Length of the record that closes an archive, without the comment that follows it (APPNOTE.TXT, 4.3.16). */
+    private static final int END_RECORD = 22;
+
+    private static final int MAX_COMMENT = 0xFFFF;
+
+    private ZipComment() {}
+
+    /** The comment's bytes; empty where there is none. */
+    static byte[] of(byte[] archive) {
+        int earliest = Math.max(0, archive.length - END_RECORD - MAX_COMMENT);
+        for (int at = archive.length - END_RECORD; at >= earliest; at--) {
+            if (isEndRecord(archive, at)) {
+                return Arrays.copyOfRange(archive, at + END_RECORD, archive.length);
+            }
+        }
+        return new byte[0];
+    }
+
+    /** Whether the record stands here and its comment reaches just to the archive's end. */
+    private static boolean isEndRecord(byte[] archive, int at) {
+        return archive[at] == 'P'
+                && archive[at + 1] == 'K'
+                && archive[at + 2] == 5
+                && archive[at + 3] == 6
+                && ((archive[at + 20] & 0xFF) | (archive[at + 21] & 0xFF) << 8) == archive.length - at - END_RECORD;
+    }
+}
