@@ -3,7 +3,8 @@ package org.fretgloss.neck;
 import java.util.List;
 
 /**
- * One of the five boxes of the minor pentatonic at one place on the neck: two notes on each string.
+ * One of the five boxes of the minor pentatonic at one place on the neck: two notes on each string, fewer where the neck
+ * ends, and whatever lies in the window on a string that is retuned alone.
  *
  * @param number 1 to 5; box 1 has the pattern's tonic under the first finger on the lowest string
  * @param pattern the frets on each string, string 1 first, counted from the capo, rising
@@ -12,7 +13,15 @@ import java.util.List;
  */
 public record Box(int number, List<List<Integer>> pattern, int lowestFret, int highestFret) {
 
+    /**
+     * Checks the components.
+     *
+     * @throws IllegalArgumentException if there is no such box, or its window is none
+     */
     public Box {
+        if (number < 1 || number > 5 || lowestFret > highestFret) {
+            throw new IllegalArgumentException("no box " + number + " at frets " + lowestFret + " to " + highestFret);
+        }
         pattern = pattern.stream().map(List::copyOf).toList();
     }
 
@@ -34,6 +43,8 @@ public record Box(int number, List<List<Integer>> pattern, int lowestFret, int h
 
     /** Whether the place is one of the pattern's own notes. */
     public boolean patternHolds(StringFret at) {
-        return at.string() <= pattern.size() && pattern.get(at.string() - 1).contains(at.fret());
+        return at.string() >= 1
+                && at.string() <= pattern.size()
+                && pattern.get(at.string() - 1).contains(at.fret());
     }
 }
