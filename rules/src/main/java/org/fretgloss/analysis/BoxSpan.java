@@ -1,7 +1,10 @@
 package org.fretgloss.analysis;
 
+import java.util.List;
 import org.fretgloss.neck.Box;
+import org.fretgloss.neck.StringFret;
 import org.fretgloss.solo.Note;
+import org.fretgloss.solo.Solo;
 
 /**
  * The notes played from one box.
@@ -10,4 +13,20 @@ import org.fretgloss.solo.Note;
  * @param first the note it begins on
  * @param last the last note before the next box
  */
-public record BoxSpan(Box box, Note first, Note last) {}
+public record BoxSpan(Box box, Note first, Note last) {
+
+    /** Its notes, in sounding order. */
+    public List<Note> notes(Solo solo) {
+        return solo.notes().subList(first.index(), last.index() + 1);
+    }
+
+    /** The share of its fretted notes that lie in the box's window, 0 to 1; open strings say nothing. */
+    public double shareInside(Solo solo) {
+        List<StringFret> fretted = notes(solo).stream()
+                .flatMap(note -> note.at().stream())
+                .filter(at -> !at.isOpen())
+                .toList();
+        long inside = fretted.stream().filter(box::windowHolds).count();
+        return fretted.isEmpty() ? 1 : (double) inside / fretted.size();
+    }
+}

@@ -15,6 +15,9 @@ import org.fretgloss.pitch.UnknownNameException;
  */
 public record HomeScale(PitchClass tonic, Scale scale) {
 
+    /** A minor third below the tonic, an octave higher. */
+    private static final Degree SIXTH = new Degree(6, 0);
+
     /**
      * Reads "A minor pentatonic", "C# dorian", "Bb blues".
      *
@@ -59,6 +62,11 @@ public record HomeScale(PitchClass tonic, Scale scale) {
     /** The tonic of the minor pentatonic whose boxes the scale is fingered in. */
     public int boxTonicChroma() {
         return Math.floorMod(tonic.chroma() - (scale.hasMajorThird() ? 3 : 0), 12);
+    }
+
+    /** The same, spelled: F♯ over A major. */
+    public PitchClass boxTonic() {
+        return scale.hasMajorThird() ? tonic.plus(SIXTH) : tonic;
     }
 
     /** "A minor pentatonic". */

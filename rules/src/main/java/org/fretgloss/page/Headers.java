@@ -10,6 +10,7 @@ import org.fretgloss.analysis.Given;
 import org.fretgloss.analysis.HomeScale;
 import org.fretgloss.analysis.Progression;
 import org.fretgloss.neck.Tuning;
+import org.fretgloss.pitch.PitchClass;
 import org.fretgloss.time.Meter;
 
 /**
@@ -22,7 +23,7 @@ record Headers(Map<String, String> lines, Map<String, String> options) {
 
     private static final Pattern FORM = Pattern.compile("([a-z-]{3,}) *:(.*)");
     private static final String OPTION = "option";
-    private static final List<String> NAMES = List.of("home", "chords", "meter", "tuning", "capo", OPTION);
+    private static final List<String> NAMES = List.of("home", "chords", "form", "meter", "tuning", "capo", OPTION);
 
     static boolean isHeader(String line) {
         return FORM.matcher(line).matches();
@@ -79,8 +80,19 @@ record Headers(Map<String, String> lines, Map<String, String> options) {
      * @param start the number of the bar in which a progression begins
      */
     Given given(String start) {
-        Optional<Progression> progression = line("chords").map(PlainChords::parse);
+        Optional<Progression> chords = line("chords").map(Progression::parse);
+        Optional<Progression> progression = chords.or(() -> line("form").map(Headers::form));
         return new Given(home(), progression, progression.map(unused -> start));
+    }
+
+    private static Progression form(String nameAndKey) {
+        int blank = nameAndKey.indexOf(' ');
+        if (blank < 0) {
+            throw new NotationException("'" + nameAndKey + "' should read NAME KEY, as in twelve-bar A");
+        }
+        return Progression.form(
+                nameAndKey.substring(0, blank),
+                PitchClass.parse(nameAndKey.substring(blank + 1).strip()));
     }
 
     private Optional<String> line(String name) {

@@ -2,7 +2,6 @@ package org.fretgloss.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.IntFunction;
 import org.fretgloss.neck.StringFret;
 import org.fretgloss.neck.Tuning;
@@ -99,7 +98,7 @@ final class SoloBuilder {
 
     private Note note(Stroke stroke, Fraction onset, Event.Struck struck) {
         ordinal++;
-        Pitch pitch = pitchAt(stroke.at());
+        Pitch pitch = stroke.pitch().or(() -> stroke.at().map(this::pitchAt)).orElseThrow();
         return new Note(
                 0,
                 ordinal,
@@ -107,7 +106,7 @@ final class SoloBuilder {
                 onset,
                 stroke.grace() ? Fraction.ZERO : stroke.duration().orElse(struck.duration()),
                 pitch,
-                Optional.of(stroke.at()),
+                stroke.at(),
                 stroke.bend(),
                 stroke.attack(),
                 stroke.techniques(),

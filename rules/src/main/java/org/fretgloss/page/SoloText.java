@@ -16,6 +16,7 @@ import org.fretgloss.solo.Solo;
  * <pre>
  * home: A minor pentatonic        the home; found where it is not given
  * chords: A7 | D7 | %             a progression that begins in the first full bar and repeats to the end
+ * form: twelve-bar A              a blues form instead of chords
  * meter: 4/4                      4/4 where it is not given
  * tuning: E4 B3 G3 D3 A2 D2       string 1 first; standard where it is not given
  * capo: 2                         0 where it is not given
@@ -26,7 +27,8 @@ import org.fretgloss.solo.Solo;
  * </pre>
  *
  * <p>Durations are exact fractions of a quarter note; without one a note lasts as long as the one before. {@code r} is
- * a rest, {@code -} ties the notes before on, {@code +} joins notes struck together, of which one may have a longer
+ * a rest, {@code -} ties the notes before on, a pitch ({@code C♯4}) may stand for a
+ * note without string and fret, {@code +} joins notes struck together, of which one may have a longer
  * duration of its own and sound on: {@code 3/7b2:2+1/5:1 1/8}. The letters before a note and the shorthand for bends
  * stand at {@link Stroke} and {@link BendText}. A first bar shorter than its meter is a pick-up, numbered 0;
  * {@code (3/4)} at the start of a bar changes the meter. Notes, rests and tie continuations are counted 1, 2, 3 ... as

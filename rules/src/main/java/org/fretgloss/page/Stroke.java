@@ -9,18 +9,20 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fretgloss.neck.StringFret;
+import org.fretgloss.pitch.Pitch;
 import org.fretgloss.solo.Attack;
 import org.fretgloss.solo.Bend;
 import org.fretgloss.solo.Technique;
 import org.fretgloss.time.Fraction;
 
 /**
- * One note of the notation: {@code h3/7b2:1/2}.
+ * One note of the notation: {@code h3/7b2:1/2}, or without string and fret {@code hC♯4b2:1/2}.
  *
  * <p>Before the string: {@code h} hammered on, {@code p} pulled off, {@code s} slid to, {@code t} tapped, {@code g} a
  * grace note, {@code x} dead, {@code v} with vibrato, {@code n} a harmonic, {@code w} bent with the bar.
  *
- * @param at string and fret
+ * @param at string and fret, or none where a pitch stands instead
+ * @param pitch the sounding pitch, of a note without string and fret
  * @param bend how it is bent, if it is
  * @param attack how it is begun
  * @param techniques what else is written about it
@@ -28,7 +30,8 @@ import org.fretgloss.time.Fraction;
  * @param duration quarter notes, where the note says it itself
  */
 record Stroke(
-        StringFret at,
+        Optional<StringFret> at,
+        Optional<Pitch> pitch,
         Optional<Bend> bend,
         Attack attack,
         Set<Technique> techniques,
@@ -41,8 +44,9 @@ record Stroke(
     private static final Map<Character, Technique> TECHNIQUES =
             Map.of('x', Technique.DEAD, 'v', Technique.VIBRATO, 'n', Technique.HARMONIC, 'w', Technique.WITH_BAR);
 
-    private static final Pattern FORM =
-            Pattern.compile("([hpstgxvnw]*)(\\d{1,2})/(\\d{1,2})(p?b[^:]*)?(?::(\\d{1,6}(?:/\\d{1,6})?))?");
+    private static final Pattern FORM = Pattern.compile("(?<prefixes>[hpstgxvnw]*)"
+            + "(?:(?<string>\\d{1,2})/(?<fret>\\d{1,2})|(?<pitch>[A-G][♯♭#b]*\\d))"
+            + "(?<bend>p?b[^:]*)?(?::(?<duration>.+))?");
 
     /**
      * Reads one note.
@@ -52,16 +56,20 @@ record Stroke(
     static Stroke parse(String text) {
         Matcher matcher = FORM.matcher(text);
         if (!matcher.matches()) {
-            throw new NotationException("'" + text + "' is no note: write STRING/FRET, as in 3/7b2:1/2");
+            throw new NotationException(
+                    "'" + text + "' is no note: write STRING/FRET as in 3/7b2:1/2, or a pitch as in C♯4:1");
         }
-        String prefixes = matcher.group(1);
+        String prefixes = matcher.group("prefixes");
         return new Stroke(
-                new StringFret(Integer.parseInt(matcher.group(2)), Integer.parseInt(matcher.group(3))),
-                Optional.ofNullable(matcher.group(4)).map(BendText::parse),
+                Optional.ofNullable(matcher.group("string"))
+                        .map(string ->
+                                new StringFret(Integer.parseInt(string), Integer.parseInt(matcher.group("fret")))),
+                Optional.ofNullable(matcher.group("pitch")).map(Pitch::parse),
+                Optional.ofNullable(matcher.group("bend")).map(BendText::parse),
                 attack(prefixes),
                 techniques(prefixes),
                 prefixes.indexOf('g') >= 0,
-                Optional.ofNullable(matcher.group(5)).map(Event::readDuration));
+                Optional.ofNullable(matcher.group("duration")).map(Event::readDuration));
     }
 
     private static Attack attack(String prefixes) {

@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.fretgloss.analysis.Progression;
 import org.fretgloss.neck.StringFret;
 import org.fretgloss.pitch.ChordSymbol;
+import org.fretgloss.pitch.PitchClass;
 import org.fretgloss.solo.Attack;
 import org.fretgloss.solo.Bar;
 import org.fretgloss.solo.Bend;
@@ -49,6 +51,14 @@ class SoloTextTest {
         assertThat(note(solo("3/6:4"), 0).midi()).isEqualTo(61);
         assertThat(note(solo("capo: 2\n3/6:4"), 0).midi()).isEqualTo(63);
         assertThat(note(solo("tuning: E4 B3 G3 D3 A2 D2\n6/0:4"), 0).midi()).isEqualTo(38);
+    }
+
+    @Test
+    void aPitchMayStandForStringAndFret() {
+        Note note = note(solo("hBb3b2:4"), 0);
+        assertThat(note.pitch()).hasToString("B♭3");
+        assertThat(note.at()).isEmpty();
+        assertThat(note.heardMidi()).isEqualTo(60);
     }
 
     @Test
@@ -161,6 +171,13 @@ class SoloTextTest {
     }
 
     @Test
+    void aFormMayStandForChords() {
+        SoloText text = SoloText.parse("form: twelve-bar Bb\n3/7:4");
+        assertThat(text.given().progression().orElseThrow())
+                .isEqualTo(Progression.form("twelve-bar", PitchClass.parse("Bb")));
+    }
+
+    @Test
     void readsExpectations() {
         assertThat(SoloText.parse("3/7:4\n=> bar 1 beat 2½: full 4→5\n=> bar 2 beat 7/3: (unwritten)")
                         .expectations())
@@ -198,6 +215,8 @@ class SoloTextTest {
                 "home: A\nhome: D dorian\n3/7:4",
                 "home: A nonsense\n3/7:4",
                 "chords: H7\n3/7:4",
+                "form: twelve-bar\n3/7:4",
+                "form: five-bar A\n3/7:4",
                 "option: from\n3/7:4",
                 "3/7:4\n=> bar 1 beat x: full",
                 "3/7:4\n=> bar 1: full"
