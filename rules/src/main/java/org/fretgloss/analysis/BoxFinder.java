@@ -1,0 +1,161 @@
+package org.fretgloss.analysis;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.fretgloss.neck.Box;
+import org.fretgloss.neck.BoxLayout;
+import org.fretgloss.neck.StringFret;
+import org.fretgloss.solo.Note;
+import org.fretgloss.solo.Solo;
+
+/**
+ * Follows the hand over the neck. Neighbouring boxes share notes, so no note alone tells its box: of all ways through the
+ * whole solo the cheapest is taken.
+ *
+ * <p>A note costs as many frets as it lies outside the window of the box in force, an open string nothing; a dead note
+ * with a fret costs like any other, since the hand is there. A change of box costs {@value #CHANGE}, or
+ * {@value #EASY_CHANGE} where the hand has time or is on its way: at the start of a phrase, which follows a silence of a
+ * beat or more, and on a slide. Notes struck together are in one box. A note whose fret is not known costs nothing and
+ * belongs to the box in force.
+ *
+ * <p>Of ways that cost the same, the one wins whose boxes hold more of the open strings in their own patterns; then
+ * staying wins over changing. Where a box begins and several would do, it is the one whose pattern holds more of the
+ * notes up to the end of the phrase (at the start of the solo: of the first phrase), then the lower one.
+ */
+public final class BoxFinder {
+
+    /** What a change of box costs, in frets of reach: more than to stretch for one or two notes. */
+    static final int CHANGE = 5;
+
+    /** What a change costs at the start of a phrase or on a slide. */
+    static final int EASY_CHANGE = 3;
+
+    private final List<Box> boxes;
+    private final List<Strike> strikes;
+
+    /** By strike and box: the cheapest way from that strike, played in that box, to the end. */
+    private final Cost[][] toEnd;
+
+    /** By strike and box: how many notes from that strike to the end of its phrase the box's pattern holds. */
+    private final int[][] held;
+
+    private BoxFinder(List<Box> boxes, List<Strike> strikes) {
+        this.boxes = boxes;
+        this.strikes = strikes;
+        this.toEnd = new Cost[strikes.size()][boxes.size()];
+        this.held = new int[strikes.size()][boxes.size()];
+    }
+
+    /** What a stretch of the way costs: frets and changes first, then open strings outside the patterns. */
+    private record Cost(long frets, long strangers) implements Comparable<Cost> {
+
+        static final Cost NONE = new Cost(0, 0);
+
+        Cost plus(Cost other) {
+            return new Cost(frets + other.frets, strangers + other.strangers);
+        }
+
+        Cost plus(long more) {
+            return new Cost(frets + more, strangers);
+        }
+
+        Cost min(Cost other) {
+            return compareTo(other) <= 0 ? this : other;
+        }
+
+        @Override
+        public int compareTo(Cost other) {
+            return frets != other.frets ? Long.compare(frets, other.frets) : Long.compare(strangers, other.strangers);
+        }
+    }
+
+    /**
+     * Finds the boxes of a solo.
+     *
+     * @param home the home that the boxes are numbered from
+     * @param silences the solo's silences, in order
+     * @return no boxes where no note has a fret
+     */
+    public static BoxPath find(Solo solo, HomeScale home, List<Silence> silences) {
+        List<Note> notes =
+                solo.notes().stream().dropWhile(note -> note.at().isEmpty()).toList();
+        if (notes.isEmpty()) {
+            return new BoxPath(List.of());
+        }
+        List<Strike> strikes = Strike.of(notes, Phrasing.of(solo, silences));
+        return new BoxFinder(BoxLayout.of(solo.tuning(), home.boxTonicChroma()), strikes).path();
+    }
+
+    private BoxPath path() {
+        for (int strike = strikes.size() - 1; strike >= 0; strike--) {
+            weigh(strike);
+        }
+        return follow();
+    }
+
+    private void weigh(int strike) {
+        boolean last = strike + 1 == strikes.size();
+        boolean phraseEnds = last || strikes.get(strike + 1).opensPhrase();
+        Cost moving = last ? Cost.NONE : toEnd[strike + 1][best(strike + 1)].plus(changeAt(strike + 1));
+        for (int box = 0; box < boxes.size(); box++) {
+            Cost onward = last ? Cost.NONE : toEnd[strike + 1][box].min(moving);
+            toEnd[strike][box] = onward.plus(costOf(strikes.get(strike), boxes.get(box)));
+            held[strike][box] = (phraseEnds ? 0 : held[strike + 1][box]) + heldBy(boxes.get(box), strikes.get(strike));
+        }
+    }
+
+    private BoxPath follow() {
+        List<BoxSpan> spans = new ArrayList<>();
+        int box = best(0);
+        int first = 0;
+        for (int next = 1; next < strikes.size(); next++) {
+            int other = best(next);
+            if (toEnd[next][other].plus(changeAt(next)).compareTo(toEnd[next][box]) < 0) {
+                spans.add(span(box, first, next - 1));
+                box = other;
+                first = next;
+            }
+        }
+        spans.add(span(box, first, strikes.size() - 1));
+        return new BoxPath(spans);
+    }
+
+    private BoxSpan span(int box, int first, int last) {
+        return new BoxSpan(
+                boxes.get(box), strikes.get(first).first(), strikes.get(last).last());
+    }
+
+    /** The box in which to begin at a strike. */
+    private int best(int strike) {
+        Comparator<Integer> cheapest = Comparator.comparing(box -> toEnd[strike][box]);
+        return IntStream.range(0, boxes.size())
+                .boxed()
+                .min(cheapest.thenComparing(box -> -held[strike][box]))
+                .orElseThrow();
+    }
+
+    private int changeAt(int strike) {
+        return strikes.get(strike).opensPhrase() || strikes.get(strike).onSlide() ? EASY_CHANGE : CHANGE;
+    }
+
+    private static Cost costOf(Strike strike, Box box) {
+        Cost cost = Cost.NONE;
+        for (Note note : strike.notes()) {
+            if (note.at().isPresent()) {
+                StringFret at = note.at().get();
+                boolean stranger = at.isOpen() && !box.patternHolds(at);
+                cost = cost.plus(new Cost(Math.abs(box.reach(at)), stranger ? 1 : 0));
+            }
+        }
+        return cost;
+    }
+
+    private static int heldBy(Box box, Strike strike) {
+        return (int) strike.notes().stream()
+                .flatMap(note -> note.at().stream())
+                .filter(box::patternHolds)
+                .count();
+    }
+}
