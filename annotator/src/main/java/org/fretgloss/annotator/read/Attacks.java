@@ -1,0 +1,114 @@
+package org.fretgloss.annotator.read;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.fretgloss.solo.Attack;
+import org.fretgloss.solo.Technique;
+
+/**
+ * How each note is begun. Hammer-ons, pull-offs and slides lead from a note to the next on the same string, whatever
+ * numbers the file gives them; the direction of pitch tells a hammer-on from a pull-off. A slide without a partner comes
+ * from or goes nowhere in particular.
+ */
+final class Attacks {
+
+    private final List<Sounding> notes;
+    private final List<Attack> attacks = new ArrayList<>();
+    private final List<Set<Technique>> lone = new ArrayList<>();
+
+    /** The latest note on each string, or in each voice where no frets stand. */
+    private final Map<String, Integer> latest = new HashMap<>();
+
+    private Attacks(List<Sounding> notes) {
+        this.notes = notes;
+    }
+
+    /**
+     * Reads the attacks.
+     *
+     * @param notes in order of time
+     */
+    static Attacks of(List<Sounding> notes) {
+        Attacks attacks = new Attacks(notes);
+        for (int i = 0; i < notes.size(); i++) {
+            attacks.read(i);
+        }
+        attacks.latest.values().forEach(attacks::leaveOpen);
+        return attacks;
+    }
+
+    /** How a note is begun, by its place in the list. */
+    Attack attack(int place) {
+        return attacks.get(place);
+    }
+
+    /** Slides of a note that have no partner. */
+    Set<Technique> loneSlides(int place) {
+        return lone.get(place);
+    }
+
+    private void read(int place) {
+        Sounding note = notes.get(place);
+        Optional<Integer> before = Optional.ofNullable(latest.put(note.track(), place));
+        boolean slid = before.filter(i -> begins(i, Link.SLIDE)).isPresent() && ends(place, Link.SLIDE);
+        lone.add(EnumSet.noneOf(Technique.class));
+        if (ends(place, Link.SLIDE) && !slid) {
+            lone.get(place).add(Technique.SLIDE_IN);
+        }
+        if (!slid) {
+            before.ifPresent(this::leaveOpen);
+        }
+        attacks.add(attack(note, before.map(notes::get), slid));
+    }
+
+    private static Attack attack(Sounding note, Optional<Sounding> before, boolean slid) {
+        Marks marks = note.stroke().marks();
+        if (marks.tapped()) {
+            return Attack.TAPPED;
+        }
+        if (slid) {
+            return Attack.SLID;
+        }
+        Optional<Sounding> from = before.filter(earlier -> leads(earlier, note));
+        if (from.isEmpty() && !marks.endsLegato()) {
+            return Attack.PICKED;
+        }
+        int rise = before.map(earlier -> note.midi() - earlier.midi()).orElse(0);
+        if (rise == 0) {
+            Set<Link> said =
+                    from.map(earlier -> earlier.stroke().marks().begins()).orElse(marks.ends());
+            return said.contains(Link.PULL_OFF) ? Attack.PULLED_OFF : Attack.HAMMERED_ON;
+        }
+        return rise > 0 ? Attack.HAMMERED_ON : Attack.PULLED_OFF;
+    }
+
+    /** Whether a hammer-on or pull-off begins on a note and the next follows at once, or says that one ends there. */
+    private static boolean leads(Sounding from, Sounding note) {
+        return from.stroke().marks().beginsLegato()
+                && (note.stroke().marks().endsLegato()
+                        || from.stroke().grace()
+                        || from.stroke()
+                                .onset()
+                                .plus(from.stroke().duration())
+                                .equals(note.stroke().onset()));
+    }
+
+    private void leaveOpen(int place) {
+        if (begins(place, Link.SLIDE)) {
+            lone.get(place).add(Technique.SLIDE_OUT);
+        }
+    }
+
+    private boolean begins(int place, Link link) {
+        return notes.get(place).stroke().marks().begins().contains(link);
+    }
+
+    private boolean ends(int place, Link link) {
+        return notes.get(place).stroke().marks().ends().contains(link);
+    }
+}

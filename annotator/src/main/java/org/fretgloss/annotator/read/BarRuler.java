@@ -1,0 +1,118 @@
+package org.fretgloss.annotator.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fretgloss.annotator.file.ScoreException;
+import org.fretgloss.solo.Bar;
+import org.fretgloss.time.Fraction;
+import org.fretgloss.time.Meter;
+
+/**
+ * The bars of the solo, one after the other. A bar lasts as long as the longest voice of any part, since the parts sound
+ * together; where nothing stands it lasts as long as its meter says.
+ */
+final class BarRuler {
+
+    /** Bounds within which two moments can always be compared and added exactly in 64 bits. */
+    private static final long LONGEST = 1 << 20;
+
+    private static final long FINEST = 1 << 20;
+
+    private final Timeline solo;
+    private final List<Timeline> parts;
+    private final List<Bar> bars = new ArrayList<>();
+
+    private BarRuler(Timeline solo, List<Timeline> parts) {
+        this.solo = solo;
+        this.parts = parts;
+    }
+
+    /**
+     * Measures the bars out.
+     *
+     * @throws ScoreException if the part has no bars, or their lengths add up beyond all reason
+     */
+    static List<Bar> bars(Timeline solo, List<Timeline> parts) throws ScoreException {
+        return new BarRuler(solo, parts).measure();
+    }
+
+    private List<Bar> measure() throws ScoreException {
+        if (solo.measures().isEmpty()) {
+            throw new ScoreException(solo.source().label() + " has no bars");
+        }
+        Fraction start = Fraction.ZERO;
+        for (int i = 0; i < solo.measures().size(); i++) {
+            Bar bar = bar(i, start);
+            bars.add(bar);
+            start = within(bar);
+        }
+        return List.copyOf(bars);
+    }
+
+    private Bar bar(int index, Fraction start) {
+        Measured measure = solo.measures().get(index);
+        Fraction sounding = parts.stream().map(part -> part.filled(index)).reduce(Fraction.ZERO, Fraction::max);
+        Meter meter = measure.meter().orElse(freeMeter(sounding));
+        Fraction length = sounding.isPositive() ? sounding : meter.barLength();
+        Fraction lead =
+                measure.meter().isPresent() ? lead(index, meter.barLength().minus(length)) : Fraction.ZERO;
+        return new Bar(
+                index,
+                number(index, measure, lead),
+                start,
+                length,
+                measure.filled(),
+                lead,
+                meter,
+                measure.key(),
+                measure.repeatsForward(),
+                measure.repeatsBackward());
+    }
+
+    /** Free music is counted in quarters. */
+    private static Meter freeMeter(Fraction length) {
+        return new Meter((int) Math.max(1, -length.negated().floor()), 4);
+    }
+
+    /** A short first bar is right-aligned, and so is the second half of a bar that a repeat sign splits. */
+    private Fraction lead(int index, Fraction missing) {
+        if (!missing.isPositive() || solo.measures().size() == 1) {
+            return Fraction.ZERO;
+        }
+        if (index == 0) {
+            return missing;
+        }
+        boolean completes = solo.measures().get(index).implicit()
+                && bars.get(index - 1).length().equals(missing)
+                && bars.get(index - 1).lead().isZero();
+        return completes ? missing : Fraction.ZERO;
+    }
+
+    private String number(int index, Measured measure, Fraction lead) {
+        String printed = measure.number();
+        if (index == 0 && lead.isPositive() && (measure.implicit() || printed.isEmpty() || printed.startsWith("X"))) {
+            return "0";
+        }
+        return printed.isEmpty() ? counted(index) : printed;
+    }
+
+    /** The number after that of the bar before. */
+    private String counted(int index) {
+        return Optional.of(index)
+                .filter(i -> i > 0)
+                .map(i -> bars.get(i - 1).number())
+                .filter(before -> before.matches("\\d{1,8}"))
+                .map(before -> String.valueOf(Integer.parseInt(before) + 1))
+                .orElse(String.valueOf(index + 1));
+    }
+
+    private Fraction within(Bar bar) throws ScoreException {
+        Fraction end = bar.end();
+        if (end.denominator() > FINEST || end.isMoreThan(Fraction.of(LONGEST))) {
+            throw new ScoreException(solo.source().label() + ", bar " + bar.number()
+                    + ": the note lengths are too long or too fine to be counted: export the score again");
+        }
+        return end;
+    }
+}

@@ -1,0 +1,70 @@
+package org.fretgloss.annotator.read;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.audiveris.proxymusic.Harmony;
+import org.audiveris.proxymusic.HarmonyType;
+import org.fretgloss.annotator.read.ChordReader.Named;
+import org.fretgloss.annotator.read.ChordReader.NoChord;
+import org.fretgloss.annotator.read.ChordReader.Unread;
+import org.fretgloss.solo.Bar;
+import org.fretgloss.solo.ChordMark;
+import org.fretgloss.time.Fraction;
+
+/** The score's chord symbols: the solo part's own, or else those of the part that has most. */
+final class ChordMarks {
+
+    private ChordMarks() {}
+
+    /** The marks in order of onset, one for each moment. */
+    static List<ChordMark> read(Timeline solo, List<Timeline> parts, List<Bar> bars, Notices notices) {
+        List<ChordMark> own = of(solo, bars, notices);
+        if (chords(own) > 0) {
+            return own;
+        }
+        Notices unread = new Notices();
+        return parts.stream()
+                .map(part -> of(part, bars, unread))
+                .filter(marks -> chords(marks) > 0)
+                .max(Comparator.comparingLong(ChordMarks::chords))
+                .orElse(own);
+    }
+
+    private static long chords(List<ChordMark> marks) {
+        return marks.stream().filter(mark -> mark.chord().isPresent()).count();
+    }
+
+    private static List<ChordMark> of(Timeline part, List<Bar> bars, Notices notices) {
+        List<ChordMark> marks = new ArrayList<>();
+        for (Placed<Harmony> placed : part.harmonies()) {
+            if (placed.bar() < bars.size() && placed.item().getType() != HarmonyType.ALTERNATE) {
+                Bar bar = bars.get(placed.bar());
+                Fraction onset = bar.start().plus(placed.at()).max(Fraction.ZERO);
+                ChordReader.Reading reading = ChordReader.read(placed.item());
+                if (reading instanceof Named named) {
+                    marks.add(new ChordMark(onset, Optional.of(named.chord())));
+                } else if (reading instanceof NoChord) {
+                    marks.add(new ChordMark(onset, Optional.empty()));
+                } else if (reading instanceof Unread unread) {
+                    notices.say(unread.why(), bar.number());
+                }
+            }
+        }
+        return inOrder(marks);
+    }
+
+    /** Where two stand at one moment, as over two staves, the first in the document counts. */
+    private static List<ChordMark> inOrder(List<ChordMark> marks) {
+        List<ChordMark> ordered = new ArrayList<>();
+        marks.stream().sorted(Comparator.comparing(ChordMark::onset)).forEach(mark -> {
+            boolean taken = !ordered.isEmpty()
+                    && ordered.get(ordered.size() - 1).onset().equals(mark.onset());
+            if (!taken) {
+                ordered.add(mark);
+            }
+        });
+        return ordered;
+    }
+}

@@ -1,0 +1,112 @@
+package org.fretgloss.annotator.read;
+
+import java.util.List;
+import java.util.Optional;
+import org.audiveris.proxymusic.Bass;
+import org.audiveris.proxymusic.Degree;
+import org.audiveris.proxymusic.Harmony;
+import org.audiveris.proxymusic.HarmonyAlter;
+import org.audiveris.proxymusic.Kind;
+import org.audiveris.proxymusic.KindValue;
+import org.audiveris.proxymusic.Root;
+import org.fretgloss.pitch.ChordKind;
+import org.fretgloss.pitch.ChordSymbol;
+import org.fretgloss.pitch.DegreeChange;
+import org.fretgloss.pitch.PitchClass;
+import org.jspecify.annotations.Nullable;
+
+/** One chord symbol. */
+final class ChordReader {
+
+    private static final int HIGHEST_DEGREE = 13;
+
+    /** What a harmony element turns out to be. */
+    sealed interface Reading {}
+
+    /** A chord with tones. */
+    record Named(ChordSymbol chord) implements Reading {}
+
+    /** "No chord": the one before ends. */
+    record NoChord() implements Reading {}
+
+    /** Nothing that could be understood; the chord before stays in force. */
+    record Unread(String why) implements Reading {}
+
+    private ChordReader() {}
+
+    static Reading read(Harmony harmony) {
+        List<Object> items = harmony.getHarmonyChord();
+        Optional<Kind> kind = first(items, Kind.class);
+        if (kind.filter(ChordReader::saysNoChord).isPresent()) {
+            return new NoChord();
+        }
+        Optional<PitchClass> root = first(items, Root.class).flatMap(ChordReader::root);
+        if (root.isEmpty()) {
+            return new Unread("a chord symbol without a root is passed over");
+        }
+        if (kind.isPresent() && kind.get().getValue() == null) {
+            return new Unread("a chord symbol of an unknown kind is passed over");
+        }
+        ChordKind sort = kind.flatMap(
+                        written -> ChordKind.ofValue(written.getValue().value()))
+                .orElse(ChordKind.MAJOR);
+        return ChordSymbol.of(root.get(), sort, degrees(items), bass(items))
+                .<Reading>map(Named::new)
+                .orElseGet(NoChord::new);
+    }
+
+    private static boolean saysNoChord(Kind kind) {
+        String text = kind.getText() == null ? "" : kind.getText().strip();
+        return kind.getValue() == KindValue.NONE || text.matches("(?i)n\\.?\\s*c\\.?|no chord");
+    }
+
+    /** The first chord of a harmony; further ones are stacked functions over it. */
+    private static <T> Optional<T> first(List<Object> items, Class<T> type) {
+        return items.stream().filter(type::isInstance).map(type::cast).findFirst();
+    }
+
+    private static Optional<PitchClass> root(Root root) {
+        return root.getRootStep() == null
+                ? Optional.empty()
+                : WrittenPitch.name(root.getRootStep().getValue(), alteration(root.getRootAlter()));
+    }
+
+    private static Optional<PitchClass> bass(List<Object> items) {
+        return first(items, Bass.class)
+                .filter(bass -> bass.getBassStep() != null)
+                .flatMap(bass -> WrittenPitch.name(bass.getBassStep().getValue(), alteration(bass.getBassAlter())));
+    }
+
+    private static int alteration(@Nullable HarmonyAlter alter) {
+        return alter == null ? 0 : Numbers.alteration(alter.getValue());
+    }
+
+    private static List<DegreeChange> degrees(List<Object> items) {
+        return items.stream()
+                .filter(Degree.class::isInstance)
+                .map(Degree.class::cast)
+                .flatMap(degree -> change(degree).stream())
+                .toList();
+    }
+
+    /** One degree element; none if it is incomplete or names no degree of a chord. */
+    private static Optional<DegreeChange> change(Degree degree) {
+        if (degree.getDegreeValue() == null
+                || degree.getDegreeType() == null
+                || degree.getDegreeType().getValue() == null) {
+            return Optional.empty();
+        }
+        int number = Numbers.whole(degree.getDegreeValue().getValue()).orElse(0);
+        int alteration = degree.getDegreeAlter() == null
+                ? 0
+                : Numbers.alteration(degree.getDegreeAlter().getValue());
+        DegreeChange.Type type = switch (degree.getDegreeType().getValue()) {
+            case ADD -> DegreeChange.Type.ADD;
+            case ALTER -> DegreeChange.Type.ALTER;
+            case SUBTRACT -> DegreeChange.Type.SUBTRACT;
+        };
+        return number >= 1 && number <= HIGHEST_DEGREE
+                ? Optional.of(new DegreeChange(type, number, alteration))
+                : Optional.empty();
+    }
+}

@@ -1,0 +1,113 @@
+package org.fretgloss.annotator.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.audiveris.proxymusic.Notations;
+import org.audiveris.proxymusic.Note;
+import org.audiveris.proxymusic.StartStop;
+import org.audiveris.proxymusic.Tied;
+import org.audiveris.proxymusic.TiedType;
+import org.audiveris.proxymusic.YesNo;
+import org.fretgloss.neck.StringFret;
+import org.fretgloss.pitch.Pitch;
+import org.fretgloss.solo.Bar;
+import org.fretgloss.solo.Technique;
+import org.fretgloss.time.Fraction;
+
+/** The note elements of a part that sound; rests, cues and unpitched percussion are passed over. */
+final class ElementReader {
+
+    private final List<Bar> bars;
+    private final Map<Note, Integer> ordinals;
+    private final PlayingSpans spans;
+    private final Notices notices;
+
+    private ElementReader(List<Bar> bars, Map<Note, Integer> ordinals, PlayingSpans spans, Notices notices) {
+        this.bars = bars;
+        this.ordinals = ordinals;
+        this.spans = spans;
+        this.notices = notices;
+    }
+
+    /** The elements in the order of the document. */
+    static List<NoteElement> read(Timeline part, List<Bar> bars, Map<Note, Integer> ordinals, Notices notices) {
+        ElementReader reader = new ElementReader(bars, ordinals, PlayingSpans.of(part, bars), notices);
+        List<NoteElement> elements = new ArrayList<>();
+        part.notes().forEach(placed -> reader.read(placed).ifPresent(elements::add));
+        return List.copyOf(elements);
+    }
+
+    private Optional<NoteElement> read(PlacedNote placed) {
+        Note note = placed.note();
+        boolean grace = note.getGrace() != null;
+        if (note.getRest() != null
+                || note.getCue() != null
+                || (!grace && placed.duration().isZero())) {
+            return Optional.empty();
+        }
+        Bar bar = bars.get(placed.bar());
+        Optional<Pitch> pitch = WrittenPitch.of(note.getPitch());
+        Optional<StringFret> place = PlaceReader.read(note);
+        if (pitch.isEmpty() && place.isEmpty()) {
+            notices.say(
+                    note.getUnpitched() == null
+                            ? "a note without a readable pitch is left out"
+                            : "percussion notes without pitch are left out",
+                    bar.number());
+            return Optional.empty();
+        }
+        Fraction onset = bar.start().plus(placed.at());
+        return Optional.of(new NoteElement(
+                ordinals.getOrDefault(note, 0),
+                onset.equals(bar.end()) ? barAfter(bar) : bar,
+                onset,
+                placed.duration(),
+                Numbers.whole(note.getStaff()).orElse(1),
+                Optional.ofNullable(note.getVoice()).map(String::strip).orElse("1"),
+                note.getChord() != null,
+                grace,
+                note.getPrintObject() == YesNo.NO,
+                hasTie(note, StartStop.START),
+                hasTie(note, StartStop.STOP),
+                pitch,
+                place,
+                placed.transposition(),
+                marks(placed, onset)));
+    }
+
+    /** Grace notes at the end of a bar lean on the first note of the next. */
+    private Bar barAfter(Bar bar) {
+        return bars.get(Math.min(bar.index() + 1, bars.size() - 1));
+    }
+
+    private Marks marks(PlacedNote placed, Fraction onset) {
+        Marks marks = MarksReader.read(placed.note());
+        if (placed.note().getUnpitched() != null) {
+            // An unpitched note that has a string is a muted one.
+            marks = marks.and(Technique.DEAD);
+        }
+        for (Technique technique : spans.at(onset)) {
+            marks = marks.and(technique);
+        }
+        return marks;
+    }
+
+    private static Stream<Object> notations(Note note) {
+        return note.getNotations().stream()
+                .map(Notations::getTiedOrSlurOrTuplet)
+                .flatMap(List::stream);
+    }
+
+    /** The tie that sounds and the tie that is drawn mean the same; programs write either or both. */
+    private static boolean hasTie(Note note, StartStop end) {
+        TiedType drawn = end == StartStop.START ? TiedType.START : TiedType.STOP;
+        return note.getTie().stream().anyMatch(tie -> tie.getType() == end)
+                || notations(note)
+                        .filter(Tied.class::isInstance)
+                        .map(item -> ((Tied) item).getType())
+                        .anyMatch(type -> type == drawn || type == TiedType.CONTINUE);
+    }
+}

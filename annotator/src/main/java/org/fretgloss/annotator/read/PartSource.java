@@ -1,0 +1,30 @@
+package org.fretgloss.annotator.read;
+
+import java.util.List;
+import java.util.Set;
+import org.audiveris.proxymusic.ScorePartwise;
+import org.fretgloss.solo.Part;
+
+/**
+ * A part of a score as it was parsed.
+ *
+ * @param place its place among the parts, from 0
+ * @param part what it is called
+ * @param programs 1-based MIDI programs that its header names
+ * @param measures its bars, in order
+ */
+record PartSource(int place, Part part, Set<Integer> programs, List<ScorePartwise.Part.Measure> measures) {
+
+    PartSource {
+        programs = Set.copyOf(programs);
+        measures = List.copyOf(measures);
+    }
+
+    /** How messages call it: its name, or its identifier where it has none. */
+    String label() {
+        if (!part.name().isBlank()) {
+            return "'" + part.name() + "'";
+        }
+        return part.id().isBlank() ? "part " + (place + 1) : "part " + part.id();
+    }
+}

@@ -1,0 +1,107 @@
+package org.fretgloss.annotator.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.fretgloss.neck.StringFret;
+import org.fretgloss.neck.Tuning;
+import org.fretgloss.pitch.Pitch;
+import org.fretgloss.solo.Technique;
+
+/**
+ * What each stroke sounds like. Where string and fret stand they say it, and the written pitch only gives the name;
+ * elsewhere the written pitch says it, moved by what the staff's other notes show or by what the part declares.
+ *
+ * <p>A clef with an octave change moves the picture and not the pitch element (MusicXML: the octave of a pitch is 4 from
+ * middle C up, under whatever clef), so it is not asked.
+ */
+final class PitchReader {
+
+    private static final int HIGHEST_FRET = 36;
+
+    private final Tuning tuning;
+    private final PitchOffsets offsets;
+    private final Notices notices;
+
+    private PitchReader(Tuning tuning, PitchOffsets offsets, Notices notices) {
+        this.tuning = tuning;
+        this.offsets = offsets;
+        this.notices = notices;
+    }
+
+    /** The strokes' sound, in the order of time; strokes without any are left out. */
+    static List<Sounding> read(List<Stroke> strokes, Tuning tuning, Notices notices) {
+        PitchOffsets offsets = PitchOffsets.of(strokes, tuning);
+        offsets.tell(notices);
+        PitchReader reader = new PitchReader(tuning, offsets, notices);
+        List<Sounding> sounding = new ArrayList<>();
+        strokes.forEach(stroke -> reader.read(stroke).ifPresent(sounding::add));
+        sounding.sort(Sounding.IN_TIME);
+        return sounding;
+    }
+
+    private Optional<Sounding> read(Stroke stroke) {
+        Optional<StringFret> place = stroke.place().filter(at -> isOnTheNeck(at, stroke));
+        int declared = -stroke.first().transposition();
+        OptionalInt shown = offsets.of(stroke.staff());
+        int offset = shown.orElse(declared);
+        Optional<Pitch> pitch = place.isPresent() && !isWrittenAsHeard(stroke)
+                ? place.map(at -> fretted(stroke, at, offset))
+                : stroke.first().pitch().map(written -> Spelling.of(written.midi() - offset, written, offset, 0));
+        if (pitch.isEmpty()) {
+            notices.say("a note without a readable pitch is left out", bar(stroke));
+        }
+        return pitch.map(sound -> new Sounding(
+                stroke,
+                sound,
+                place.isPresent() ? offset : 0,
+                place,
+                stroke.marks().bends()));
+    }
+
+    private Pitch fretted(Stroke stroke, StringFret at, int offset) {
+        Optional<HarmonicTone> harmonic = stroke.marks().harmonic();
+        int midi = harmonic.map(tone -> tuning.openMidi(at.string()) + Harmonics.semitones(tone, at.fret()))
+                .orElseGet(() -> tuning.midi(at));
+        int fifths = stroke.first().bar().key().fifths();
+        Optional<Pitch> written = stroke.first().pitch();
+        boolean agrees = written.map(pitch -> pitch.midi() - offset == midi).orElse(true);
+        if (!agrees
+                && harmonic.isEmpty()
+                && stroke.marks().bends().isEmpty()
+                && !stroke.marks().has(Technique.DEAD)) {
+            notices.say("string and fret disagree with the written pitch, and are believed", bar(stroke));
+        }
+        return written.map(pitch -> Spelling.of(midi, pitch, offset, fifths))
+                .orElseGet(() -> Spelling.inKey(midi, fifths));
+    }
+
+    private static boolean isWrittenAsHeard(Stroke stroke) {
+        return stroke.marks()
+                        .harmonic()
+                        .filter(tone -> tone == HarmonicTone.HEARD)
+                        .isPresent()
+                && stroke.first().pitch().isPresent();
+    }
+
+    private boolean isOnTheNeck(StringFret at, Stroke stroke) {
+        if (!tuning.hasString(at.string())) {
+            notices.say(
+                    "string " + at.string() + " is not on an instrument with " + tuning.size()
+                            + " strings, so its string and fret are passed over",
+                    bar(stroke));
+            return false;
+        }
+        if (at.fret() < 0 || at.fret() > HIGHEST_FRET) {
+            notices.say(
+                    "fret " + at.fret() + " is beyond the neck, so its string and fret are passed over", bar(stroke));
+            return false;
+        }
+        return true;
+    }
+
+    private static String bar(Stroke stroke) {
+        return stroke.first().bar().number();
+    }
+}

@@ -1,0 +1,75 @@
+package org.fretgloss.annotator.read;
+
+import jakarta.xml.bind.JAXBContext;
+import jakarta.xml.bind.JAXBException;
+import jakarta.xml.bind.Unmarshaller;
+import jakarta.xml.bind.ValidationEvent;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.audiveris.proxymusic.Note;
+import org.audiveris.proxymusic.ScorePartwise;
+import org.audiveris.proxymusic.ScoreTimewise;
+import org.fretgloss.annotator.file.NoteScanner;
+import org.fretgloss.annotator.file.ScoreException;
+
+/** From the text of a score to its tree. Nothing is validated: unknown elements and values are passed over. */
+final class ScoreParser {
+
+    private ScoreParser() {}
+
+    /**
+     * Parses a score, part by part or bar by bar.
+     *
+     * @throws ScoreException if the text is not well-formed XML or no MusicXML score
+     */
+    static ParsedScore parse(NoteScanner scanner) throws ScoreException {
+        Map<Note, Integer> ordinals = new HashMap<>();
+        try {
+            Unmarshaller unmarshaller = Context.INSTANCE.createUnmarshaller();
+            unmarshaller.setEventHandler(event -> event.getSeverity() != ValidationEvent.FATAL_ERROR);
+            unmarshaller.setListener(new Unmarshaller.Listener() {
+                @Override
+                public void beforeUnmarshal(Object target, Object parent) {
+                    if (target instanceof Note note) {
+                        ordinals.put(note, scanner.ordinal());
+                    }
+                }
+            });
+            return understand(unmarshaller.unmarshal(scanner.reader()), ordinals);
+        } catch (JAXBException e) {
+            throw scanner.explain(e);
+        }
+    }
+
+    private static ParsedScore understand(Object root, Map<Note, Integer> ordinals) throws ScoreException {
+        if (root instanceof ScorePartwise score) {
+            return new ParsedScore(
+                    Titles.of(score.getWork(), score.getMovementTitle()),
+                    PartSources.of(score.getPartList(), score.getPart()),
+                    ordinals);
+        }
+        if (root instanceof ScoreTimewise score) {
+            List<ScorePartwise.Part> parts = Timewise.byPart(score);
+            return new ParsedScore(
+                    Titles.of(score.getWork(), score.getMovementTitle()),
+                    PartSources.of(score.getPartList(), parts),
+                    ordinals);
+        }
+        throw new ScoreException("this is XML, but no MusicXML score: export the transcription as MusicXML");
+    }
+
+    /** Building the context takes longer than reading most scores, so it is built once, when first needed. */
+    private static final class Context {
+
+        static final JAXBContext INSTANCE = build();
+
+        private static JAXBContext build() {
+            try {
+                return JAXBContext.newInstance(ScorePartwise.class, ScoreTimewise.class);
+            } catch (JAXBException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+    }
+}

@@ -1,0 +1,115 @@
+package org.fretgloss.annotator.read;
+
+import java.math.BigInteger;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.audiveris.proxymusic.Attributes;
+import org.audiveris.proxymusic.Key;
+import org.audiveris.proxymusic.Time;
+import org.audiveris.proxymusic.Transpose;
+import org.fretgloss.annotator.file.ScoreException;
+import org.fretgloss.solo.KeySignature;
+import org.fretgloss.time.Fraction;
+import org.fretgloss.time.Meter;
+import org.jspecify.annotations.Nullable;
+
+/** What is in force at a moment of a part: divisions, meter, key and transposition. */
+final class Signatures {
+
+    private static final int MOST_FIFTHS = 14;
+    private static final int ALL_STAVES = 0;
+
+    private final Notices notices;
+    private final Map<Integer, Integer> transpositions = new HashMap<>();
+    private Fraction divisions = Fraction.ONE;
+    private Optional<Meter> meter = Optional.of(Meter.COMMON);
+    private KeySignature key = KeySignature.NONE;
+
+    Signatures(Notices notices) {
+        this.notices = notices;
+    }
+
+    /** How many of the file's duration units make a quarter note. */
+    Fraction divisions() {
+        return divisions;
+    }
+
+    /** None where the music is free of bars. */
+    Optional<Meter> meter() {
+        return meter;
+    }
+
+    KeySignature key() {
+        return key;
+    }
+
+    /** Semitones from written to sounding pitch on a staff. */
+    int transposition(int staff) {
+        return transpositions.getOrDefault(staff, transpositions.getOrDefault(ALL_STAVES, 0));
+    }
+
+    /**
+     * Takes over what a file declares anew.
+     *
+     * @param bar the bar's number, for notices
+     * @throws ScoreException if the divisions are not above 0
+     */
+    void declare(Attributes attributes, String bar) throws ScoreException {
+        if (attributes.getDivisions() != null) {
+            divisions = Numbers.fraction(attributes.getDivisions())
+                    .filter(Fraction::isPositive)
+                    .orElseThrow(() -> new ScoreException(
+                            "the divisions of a quarter note are not above 0: export the score again"));
+        }
+        for (Time time : attributes.getTime()) {
+            if (isOfFirstStaff(time.getNumber())) {
+                declare(time, bar);
+            }
+        }
+        for (Key written : attributes.getKey()) {
+            if (isOfFirstStaff(written.getNumber())) {
+                declare(written);
+            }
+        }
+        for (Transpose transpose : attributes.getTranspose()) {
+            int staff = Numbers.whole(transpose.getNumber()).orElse(ALL_STAVES);
+            if (staff == ALL_STAVES) {
+                transpositions.clear();
+            }
+            transpositions.put(staff, semitones(transpose));
+        }
+    }
+
+    private void declare(Time time, String bar) {
+        if (Meters.isFree(time)) {
+            meter = Optional.empty();
+            return;
+        }
+        Optional<Meter> read = Meters.read(time);
+        if (read.isPresent()) {
+            meter = read;
+        } else {
+            notices.say("a time signature cannot be read, so the one before it stays in force", bar);
+        }
+    }
+
+    private void declare(Key written) {
+        int fifths = Numbers.whole(written.getFifths()).orElse(0);
+        key = new KeySignature(
+                Math.abs(fifths) <= MOST_FIFTHS ? fifths : 0,
+                Optional.ofNullable(written.getMode()).map(String::strip).filter(mode -> !mode.isEmpty()));
+    }
+
+    /** Staves of one part may be signed differently only in music that no guitar plays; the first staff speaks for all. */
+    private static boolean isOfFirstStaff(@Nullable BigInteger staff) {
+        return Numbers.whole(staff).orElse(1) == 1;
+    }
+
+    private static int semitones(Transpose transpose) {
+        long chromatic =
+                Numbers.fraction(transpose.getChromatic()).orElse(Fraction.ZERO).floor();
+        int octaves = Numbers.whole(transpose.getOctaveChange()).orElse(0);
+        return (int) Math.max(-60, Math.min(60, chromatic + 12L * octaves));
+    }
+}

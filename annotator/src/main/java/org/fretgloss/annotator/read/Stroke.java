@@ -1,0 +1,55 @@
+package org.fretgloss.annotator.read;
+
+import java.util.List;
+import java.util.Optional;
+import org.fretgloss.neck.StringFret;
+import org.fretgloss.time.Fraction;
+
+/**
+ * One stroke on a string as it is written: an element and those that it is tied to.
+ *
+ * @param elements in order of time, at least one
+ * @param tieOpen whether the last one begins a tie that ends nowhere
+ * @param place string and fret as written
+ * @param marks everything that is written about its playing
+ */
+record Stroke(List<NoteElement> elements, boolean tieOpen, Optional<StringFret> place, Marks marks) {
+
+    Stroke {
+        elements = List.copyOf(elements);
+    }
+
+    static Stroke of(NoteElement element) {
+        return new Stroke(List.of(element), false, element.place(), element.marks());
+    }
+
+    NoteElement first() {
+        return elements.get(0);
+    }
+
+    Fraction onset() {
+        return first().onset();
+    }
+
+    /** From its first onset to its last end. */
+    Fraction duration() {
+        return elements.get(elements.size() - 1).end().minus(onset());
+    }
+
+    boolean grace() {
+        return first().grace();
+    }
+
+    int staff() {
+        return first().staff();
+    }
+
+    List<Integer> ordinals() {
+        return elements.stream().map(NoteElement::ordinal).toList();
+    }
+
+    /** The same stroke with what the tablature staff says about it. */
+    Stroke withTablature(Stroke tablature) {
+        return new Stroke(elements, tieOpen, tablature.place.or(() -> place), marks.togetherWith(tablature.marks));
+    }
+}

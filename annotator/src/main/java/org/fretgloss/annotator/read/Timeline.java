@@ -1,0 +1,43 @@
+package org.fretgloss.annotator.read;
+
+import java.util.List;
+import org.audiveris.proxymusic.Attributes;
+import org.audiveris.proxymusic.Direction;
+import org.audiveris.proxymusic.Harmony;
+import org.audiveris.proxymusic.Sound;
+import org.fretgloss.time.Fraction;
+
+/**
+ * A part laid out in time: its bars, and everything that stands in them in the order of the document.
+ *
+ * @param source the part
+ * @param measures one for each bar
+ * @param notes notes and rests
+ * @param harmonies chord symbols
+ * @param directions words, metronome marks and the like
+ * @param sounds instructions for playing back that stand by themselves
+ * @param attributes clefs, tunings and the like
+ */
+record Timeline(
+        PartSource source,
+        List<Measured> measures,
+        List<PlacedNote> notes,
+        List<Placed<Harmony>> harmonies,
+        List<Placed<Direction>> directions,
+        List<Placed<Sound>> sounds,
+        List<Placed<Attributes>> attributes) {
+
+    Timeline {
+        measures = List.copyOf(measures);
+        notes = List.copyOf(notes);
+        harmonies = List.copyOf(harmonies);
+        directions = List.copyOf(directions);
+        sounds = List.copyOf(sounds);
+        attributes = List.copyOf(attributes);
+    }
+
+    /** What the longest voice of a bar fills; nothing past the part's end. */
+    Fraction filled(int bar) {
+        return bar < measures.size() ? measures.get(bar).filled() : Fraction.ZERO;
+    }
+}

@@ -1,0 +1,33 @@
+package org.fretgloss.annotator.read;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** A wavy line that runs on over further notes of its voice holds for all of them. */
+final class Vibrato {
+
+    private Vibrato() {}
+
+    /** Ordinals of the notes that lie between the two ends of a line; the ends say it themselves. */
+    static Set<Integer> between(List<Sounding> notes) {
+        Set<Integer> held = new HashSet<>();
+        Map<String, List<Integer>> open = new HashMap<>();
+        for (Sounding note : notes) {
+            Marks marks = note.stroke().marks();
+            String voice = note.stroke().first().voice();
+            if (marks.ends().contains(Link.VIBRATO) && open.containsKey(voice)) {
+                held.addAll(open.remove(voice));
+            }
+            if (marks.begins().contains(Link.VIBRATO) && !marks.ends().contains(Link.VIBRATO)) {
+                open.put(voice, new ArrayList<>());
+            } else if (open.containsKey(voice)) {
+                open.get(voice).add(note.stroke().first().ordinal());
+            }
+        }
+        return held;
+    }
+}
