@@ -1,14 +1,10 @@
 package org.fretgloss.rule;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
-import org.fretgloss.analysis.BoxPath;
-import org.fretgloss.analysis.Harmony;
-import org.fretgloss.analysis.Home;
-import org.fretgloss.analysis.HomeScale;
+import org.fretgloss.analysis.Given;
 import org.fretgloss.page.SoloText;
 import org.fretgloss.solo.Solo;
 
@@ -60,16 +56,8 @@ final class Rules {
         return Finding.at(solo.notes().get(note)).on(Line.MOVES).text(text).explain("As it is.");
     }
 
-    /** An analysis of which only the solo matters. */
+    /** The analysis of a solo about which nothing is said. */
     static Analysis analysis(String text) {
-        Home home = new Home(HomeScale.parse("A minor pentatonic"), List.of(), 1, Optional.empty());
-        return new Analysis(
-                SoloText.parse(text).solo(),
-                home,
-                Harmony.UNKNOWN,
-                Optional.empty(),
-                new BoxPath(List.of()),
-                List.of(),
-                Optional.empty());
+        return Analysis.of(SoloText.parse(text).solo(), Given.NOTHING);
     }
 }
