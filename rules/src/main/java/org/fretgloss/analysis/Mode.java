@@ -11,9 +11,9 @@ import org.fretgloss.pitch.Scale;
  * notes. Common practice, no source.
  */
 enum Mode {
-    //       1    ♭2   2    ♭3   3    4    ♭5   5    ♭6   6    ♭7   7
-    MINOR(Scale.MINOR_PENTATONIC, 1.0, 0.0, 0.40, 0.85, 0.30, 0.65, 0.30, 0.85, 0.25, 0.35, 0.75, 0.10),
-    MAJOR(Scale.MAJOR_PENTATONIC, 1.0, 0.0, 0.70, 0.30, 0.90, 0.40, 0.10, 0.85, 0.05, 0.75, 0.30, 0.35);
+    //                             1    ♭2   2     ♭3    3     4     ♭5    5     ♭6    6     ♭7    7
+    MINOR(Scale.MINOR_PENTATONIC, 1.0, 0.0, 0.40, 0.75, 0.30, 0.60, 0.30, 0.75, 0.25, 0.35, 0.65, 0.10),
+    MAJOR(Scale.MAJOR_PENTATONIC, 1.0, 0.0, 0.60, 0.30, 0.75, 0.40, 0.10, 0.75, 0.05, 0.65, 0.30, 0.35);
 
     private final Scale pentatonic;
     private final double[] weights;

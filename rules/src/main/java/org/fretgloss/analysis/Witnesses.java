@@ -15,16 +15,20 @@ import org.fretgloss.time.Fraction;
 final class Witnesses {
 
     /** How much each witness counts beside the notes' own 1. */
-    private static final double CADENCE = 0.25;
+    private static final double CADENCE = 0.35;
 
     private static final double CHORDS = 0.5;
+    private static final double COLOUR = 0.5;
     private static final double SIGNATURE = 0.08;
 
     /** A form's key is what the user said. */
     private static final double STATED_KEY = 0.6;
 
+    /** By chroma, the share of the heard time; what a half bend reaches is kept apart, by the fretted chroma. */
     private final double[] share = new double[12];
-    private final double[] unbentShare = new double[12];
+
+    private final double[] halfBent = new double[12];
+    private final double[] unbent = new double[12];
     private final List<Integer> landings;
     private final Harmony harmony;
     private final Optional<Integer> statedKey;
@@ -47,14 +51,16 @@ final class Witnesses {
         for (Note note : solo.notes()) {
             for (Heard heard : Heard.of(note)) {
                 double length = heard.duration().toDouble();
-                share[heard.chroma()] += length;
-                unbentShare[heard.chroma()] += heard.bent() ? 0 : length;
+                boolean half = heard.bent() && heard.midi() == note.midi() + 1;
+                (half ? halfBent : share)[Math.floorMod(half ? note.midi() : heard.midi(), 12)] += length;
+                unbent[heard.chroma()] += heard.bent() ? 0 : length;
                 total += length;
             }
         }
         for (int chroma = 0; chroma < 12 && total > 0; chroma++) {
             share[chroma] /= total;
-            unbentShare[chroma] /= total;
+            halfBent[chroma] /= total;
+            unbent[chroma] /= total;
         }
     }
 
@@ -69,8 +75,19 @@ final class Witnesses {
         return Optional.empty();
     }
 
-    /** Everything together; only the order of such sums and their distance mean something. */
+    /**
+     * Everything together; only the order of such sums and their distance mean something. A tonic is judged by the mode
+     * that suits it best; the colour then decides between its two modes and never between tonics.
+     */
     double score(int tonic, Mode mode) {
+        Mode other = mode == Mode.MINOR ? Mode.MAJOR : Mode.MINOR;
+        double mine = withoutColour(tonic, mode);
+        double theirs = withoutColour(tonic, other);
+        double behind = theirs + colour(tonic, other) - mine - colour(tonic, mode);
+        return Math.max(mine, theirs) - Math.max(0, behind);
+    }
+
+    private double withoutColour(int tonic, Mode mode) {
         double stated = statedKey.filter(key -> key == tonic).isPresent() ? STATED_KEY : 0;
         return notes(tonic, mode)
                 + CADENCE * cadence(tonic)
@@ -79,19 +96,25 @@ final class Witnesses {
                 + stated;
     }
 
+    /** A ♭3 bent to the 3 is the blues' own third and speaks as the ♭3 does; other bends speak by their peak. */
     private double notes(int tonic, Mode mode) {
-        double sum = colour(tonic, mode);
+        double sum = 0;
         for (int degree = 0; degree < 12; degree++) {
-            sum += share[(tonic + degree) % 12] * mode.weight(degree);
+            int chroma = (tonic + degree) % 12;
+            sum += share[chroma] * mode.weight(degree);
+            sum += halfBent[chroma] * mode.weight(degree == 3 ? 3 : degree + 1);
         }
         return sum;
     }
 
-    /** The ♭3 and ♭7 speak for minor; the 2, the 6 and a 3 that is not bent speak for major. */
+    /**
+     * What speaks for one colour against the other on a tonic that is decided: the ♭3 and ♭7 for minor; the 2, the 6 and
+     * a 3 that is not bent for major. Above 0 for the mode, below 0 against it.
+     */
     private double colour(int tonic, Mode mode) {
-        double minor = share[(tonic + 3) % 12] + share[(tonic + 10) % 12];
-        double major = share[(tonic + 2) % 12] + share[(tonic + 9) % 12] + unbentShare[(tonic + 4) % 12];
-        return 0.25 * (mode == Mode.MINOR ? minor - major : major - minor);
+        double minor = share[(tonic + 3) % 12] + halfBent[(tonic + 3) % 12] + share[(tonic + 10) % 12];
+        double major = share[(tonic + 2) % 12] + share[(tonic + 9) % 12] + unbent[(tonic + 4) % 12];
+        return COLOUR * (mode == Mode.MINOR ? minor - major : major - minor);
     }
 
     /** How often phrases end on the tonic, half for its fifth; the last phrase counts double. */
