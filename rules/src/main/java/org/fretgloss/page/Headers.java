@@ -67,7 +67,14 @@ record Headers(Map<String, String> lines, Map<String, String> options) {
 
     Tuning tuning() {
         Tuning tuning = line("tuning").map(Tuning::of).orElse(Tuning.STANDARD);
-        return line("capo").map(fret -> tuning.withCapo(Integer.parseInt(fret))).orElse(tuning);
+        return line("capo").map(fret -> tuning.withCapo(readFret(fret))).orElse(tuning);
+    }
+
+    private static int readFret(String text) {
+        if (!text.matches("\\d{1,2}")) {
+            throw new NotationException("'" + text + "' is no fret for a capo");
+        }
+        return Integer.parseInt(text);
     }
 
     Optional<HomeScale> home() {

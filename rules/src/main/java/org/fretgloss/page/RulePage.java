@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,7 +34,7 @@ public record RulePage(
             List.of("Why it matters", "When this is wrong", OPTIONS, EXAMPLES, SOURCES);
 
     public RulePage {
-        sections = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(sections));
+        sections = Collections.unmodifiableMap(new LinkedHashMap<>(sections));
         examples = List.copyOf(examples);
     }
 

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
+import org.fretgloss.analysis.Analysis;
 import org.fretgloss.analysis.Given;
 import org.fretgloss.analysis.HomeScale;
 import org.fretgloss.pitch.Pitch;
@@ -82,5 +83,10 @@ public record SoloText(Solo solo, Given given, Map<String, String> options, List
                 .findFirst()
                 .orElse(solo.bars().get(0))
                 .number();
+    }
+
+    /** What the solo means. */
+    public Analysis analysis() {
+        return Analysis.of(solo, given);
     }
 }
