@@ -59,14 +59,14 @@ public record HomeScale(PitchClass tonic, Scale scale) {
         return Pitch.spelled(midi, tonic.plus(degreeOf(midi)));
     }
 
-    /** The tonic of the minor pentatonic whose boxes the scale is fingered in. */
-    public int boxTonicChroma() {
-        return Math.floorMod(tonic.chroma() - (scale.hasMajorThird() ? 3 : 0), 12);
-    }
-
-    /** The same, spelled: F♯ over A major. */
+    /** The tonic of the minor pentatonic whose boxes the scale is fingered in: F♯ for A major. */
     public PitchClass boxTonic() {
         return scale.hasMajorThird() ? tonic.plus(SIXTH) : tonic;
+    }
+
+    /** The same as a chroma, 0 to 11. */
+    public int boxTonicChroma() {
+        return boxTonic().chroma();
     }
 
     /** "A minor pentatonic". */

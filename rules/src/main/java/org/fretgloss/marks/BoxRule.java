@@ -1,0 +1,46 @@
+package org.fretgloss.marks;
+
+import java.util.stream.Stream;
+import org.fretgloss.analysis.Analysis;
+import org.fretgloss.analysis.BoxSpan;
+import org.fretgloss.analysis.HomeScale;
+import org.fretgloss.neck.Box;
+import org.fretgloss.rule.Finding;
+import org.fretgloss.rule.Line;
+import org.fretgloss.rule.Rule;
+import org.fretgloss.rule.Settings;
+
+/** The box the hand is in, told where it begins. */
+final class BoxRule implements Rule {
+
+    @Override
+    public Stream<Finding> examine(Analysis analysis, Settings settings) {
+        return analysis.boxes().spans().stream().map(span -> found(analysis, span));
+    }
+
+    private static Finding found(Analysis analysis, BoxSpan span) {
+        Box box = span.box();
+        return Finding.at(span.first())
+                .to(span.last())
+                .on(Line.BOX)
+                .text("box " + box.number() + " fr" + box.lowestFret())
+                .explain("From " + analysis.placeOf(span.first()) + " on the hand is in box " + box.number() + " of "
+                        + boxesOf(analysis.home().scale()) + ": frets " + box.lowestFret() + " to " + box.highestFret()
+                        + ".")
+                .confidence(confidence(analysis, span))
+                .value("box", box.number())
+                .value("lowestFret", box.lowestFret())
+                .value("highestFret", box.highestFret())
+                .build();
+    }
+
+    /** The more of its notes lie outside it, the less sure a box is; but some box is always in force. */
+    static double confidence(Analysis analysis, BoxSpan span) {
+        return (1 + span.shareInside(analysis.solo())) / 2;
+    }
+
+    private static String boxesOf(HomeScale home) {
+        String boxes = home.boxTonic() + " minor pentatonic";
+        return boxes.equals(home.toString()) ? boxes : boxes + ", whose boxes finger " + home;
+    }
+}

@@ -1,0 +1,69 @@
+package org.fretgloss.marks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.fretgloss.analysis.Analysis;
+import org.fretgloss.analysis.BoxSpan;
+import org.fretgloss.neck.Box;
+import org.fretgloss.neck.StringFret;
+import org.fretgloss.rule.Finding;
+import org.fretgloss.rule.Line;
+import org.fretgloss.rule.Rule;
+import org.fretgloss.rule.Settings;
+import org.fretgloss.solo.Note;
+
+/** Notes fretted outside the window of the box in force; an excursion is written at its first note. */
+final class Reach implements Rule {
+
+    @Override
+    public Stream<Finding> examine(Analysis analysis, Settings settings) {
+        return analysis.boxes().spans().stream().flatMap(span -> excursions(analysis, span).stream());
+    }
+
+    private static List<Finding> excursions(Analysis analysis, BoxSpan span) {
+        List<Finding> findings = new ArrayList<>();
+        int side = 0;
+        for (Note note : span.notes(analysis.solo())) {
+            if (!isFretted(note)) {
+                continue;
+            }
+            int frets = analysis.boxes().reachOf(note);
+            if (frets != 0) {
+                Finding.Builder finding = found(analysis, span, note, frets);
+                findings.add(Integer.signum(frets) == side ? finding.unwritten().build() : finding.build());
+            }
+            side = Integer.signum(frets);
+        }
+        return findings;
+    }
+
+    /** Neither open strings nor dead notes take the hand anywhere. */
+    private static boolean isFretted(Note note) {
+        return !note.isDead() && note.at().filter(at -> !at.isOpen()).isPresent();
+    }
+
+    private static Finding.Builder found(Analysis analysis, BoxSpan span, Note note, int frets) {
+        return Finding.at(note)
+                .on(Line.BOX)
+                .text("reach %+d".formatted(frets))
+                .explain(explanation(analysis, span.box(), note, frets))
+                .confidence(BoxRule.confidence(analysis, span))
+                .value("frets", frets);
+    }
+
+    private static String explanation(Analysis analysis, Box box, Note note, int frets) {
+        StringFret at = note.at().orElseThrow();
+        return "At %s string %d fret %d lies %d %s %s box %d (frets %d to %d): the hand leaves the box and comes back."
+                .formatted(
+                        analysis.placeOf(note),
+                        at.string(),
+                        at.fret(),
+                        Math.abs(frets),
+                        Math.abs(frets) == 1 ? "fret" : "frets",
+                        frets > 0 ? "above" : "below",
+                        box.number(),
+                        box.lowestFret(),
+                        box.highestFret());
+    }
+}
