@@ -10,7 +10,7 @@ import java.util.Optional;
  *     before it
  * @param identification the score's identification
  * @param miscellaneous its miscellaneous fields, the last child of the identification
- * @param fields fields of ours, one where all is well
+ * @param fields fields of ours in it, one where all is well
  */
 public record Header(
         int identificationOffset,

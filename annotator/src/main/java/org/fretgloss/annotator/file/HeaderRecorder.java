@@ -20,7 +20,7 @@ final class HeaderRecorder {
         if (path.depth() == 1) {
             identificationOffset = startTagEnd;
         } else if (isField(path)) {
-            inOurField = Header.OUR_NAME.equals(reader.getAttributeValue(null, "name"));
+            inOurField = isFirst() && Header.OUR_NAME.equals(reader.getAttributeValue(null, "name"));
             words.setLength(0);
         }
     }
