@@ -18,7 +18,7 @@ final class Witnesses {
     private static final double CADENCE = 0.35;
 
     private static final double CHORDS = 0.5;
-    private static final double COLOUR = 0.5;
+    private static final double COLOUR = 0.3;
     private static final double SIGNATURE = 0.08;
 
     /** A form's key is what the user said. */
@@ -154,14 +154,14 @@ final class Witnesses {
         return length.toDouble();
     }
 
-    /** 1 for a chord on the tonic; a major chord that is no dominant contradicts minor, a minor chord major. */
+    /** 1 for a chord on the tonic, unless it contradicts the mode: a minor chord major, a plain major chord minor. */
     private static double onTonic(ChordSpan span, int tonic, Mode mode) {
         ChordSymbol chord = span.chord().orElseThrow();
         if (chord.root().chroma() != tonic) {
             return 0;
         }
         boolean contradicts = mode == Mode.MAJOR ? chord.hasMinorThird() : chord.hasMajorThird() && !chord.isDominant();
-        return contradicts ? 0.4 : 1;
+        return contradicts ? 0 : 1;
     }
 
     /** Many exporters print no sharps for every key, so an empty signature without a mode says little. */

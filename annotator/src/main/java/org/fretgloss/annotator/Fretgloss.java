@@ -1,0 +1,197 @@
+package org.fretgloss.annotator;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.fretgloss.analysis.Analysis;
+import org.fretgloss.analysis.Given;
+import org.fretgloss.annotator.file.NoteScanner;
+import org.fretgloss.annotator.file.ScoreException;
+import org.fretgloss.annotator.file.ScoreFile;
+import org.fretgloss.annotator.file.ScoreScan;
+import org.fretgloss.annotator.read.Notice;
+import org.fretgloss.annotator.read.Reading;
+import org.fretgloss.annotator.read.ScoreReader;
+import org.fretgloss.annotator.write.Composition;
+import org.fretgloss.annotator.write.LineChoice;
+import org.fretgloss.annotator.write.LineComposer;
+import org.fretgloss.annotator.write.ScoreWriter;
+import org.fretgloss.annotator.write.SelfCheck;
+import org.fretgloss.annotator.write.SelfCheckException;
+import org.fretgloss.annotator.write.Stamp;
+import org.fretgloss.annotator.write.Stripped;
+import org.fretgloss.annotator.write.Stripper;
+import org.fretgloss.rule.Examination;
+import org.fretgloss.rule.Gloss;
+import org.fretgloss.rule.Line;
+import org.fretgloss.rule.Option;
+import org.fretgloss.rule.Rule;
+import org.fretgloss.rule.Rulebook;
+import org.fretgloss.rule.SettingException;
+import org.fretgloss.rule.Settings;
+
+/**
+ * Explains transcribed solos in their own files.
+ *
+ * <pre>{@code
+ * Fretgloss fretgloss = Fretgloss.withFoundRules();
+ * Annotated annotated = fretgloss.annotate(ScoreFile.read(Path.of("solo.musicxml")), Request.PLAIN);
+ * Files.write(Path.of("annotated.musicxml"), annotated.bytes());
+ * }</pre>
+ */
+public final class Fretgloss {
+
+    private final Rulebook rulebook;
+
+    private Fretgloss(Rulebook rulebook) {
+        this.rulebook = rulebook;
+    }
+
+    /** With the built-in rules and all others on the class path. */
+    public static Fretgloss withFoundRules() {
+        return new Fretgloss(Rulebook.load(Fretgloss.class.getClassLoader()));
+    }
+
+    /** With the rules of a rulebook. */
+    public static Fretgloss with(Rulebook rulebook) {
+        return new Fretgloss(rulebook);
+    }
+
+    /**
+     * Annotates a score. Lines of ours that it holds already are taken out first.
+     *
+     * @throws ScoreException if the score cannot be read, does not hold what the request names, or has too few lyric
+     *     numbers left
+     * @throws SettingException if the request sets an option that a rule does not have
+     * @throws SelfCheckException if the result, stripped, would not be the score again
+     */
+    public Annotated annotate(ScoreFile score, Request request) throws ScoreException {
+        Map<String, Settings> settings = settings(request);
+        Stripped plain = Stripper.strip(score.text());
+        NoteScanner scanner = NoteScanner.over(plain.text());
+        Reading reading = ScoreReader.read(scanner, request.part());
+        ScoreScan scan = scanner.scan();
+
+        Analysis analysis = analysed(reading, request.given());
+        Examination examination = rulebook.examine(analysis, settings);
+        LineChoice choice = new LineChoice(lines(request), request.ascii(), request.roman());
+        Composition composition = LineComposer.compose(analysis, examination.glosses(), reading.carriers(), choice);
+        String text = ScoreWriter.annotate(scan, composition.texts(), stamp(request));
+
+        Annotated annotated = new Annotated(
+                score,
+                text,
+                analysis,
+                withoutUncarried(examination.glosses(), composition.uncarried()),
+                reading.carriers(),
+                examination.failures(),
+                notices(score, plain, reading, analysis, composition));
+        SelfCheck.verify(score, plain.text(), annotated.bytes());
+        return annotated;
+    }
+
+    /**
+     * Takes our lines out of a score.
+     *
+     * @throws ScoreException if it cannot be read
+     */
+    public static Plain strip(ScoreFile score) throws ScoreException {
+        Stripped stripped = Stripper.strip(score.text());
+        List<String> notices = new ArrayList<>(score.notices());
+        notices.addAll(Edited.notices(stripped));
+        return new Plain(score, stripped.text(), notices);
+    }
+
+    private Map<String, Settings> settings(Request request) {
+        Map<String, Settings> settings = new HashMap<>();
+        request.settings().forEach((id, texts) -> {
+            Rule rule = rulebook.rule(id);
+            List<Option<?>> declared = new ArrayList<>(rule.options());
+            declared.add(Rule.THRESHOLD);
+            settings.put(id, Settings.read(declared, texts));
+        });
+        return settings;
+    }
+
+    private static Analysis analysed(Reading reading, Given given) throws ScoreException {
+        try {
+            return Analysis.of(reading.solo(), given);
+        } catch (IllegalArgumentException e) {
+            throw new ScoreException(String.valueOf(e.getMessage()), e);
+        }
+    }
+
+    /** The lines asked for; without a word those that are on by default, and the chords where the user gave them. */
+    private static Set<Line> lines(Request request) {
+        Set<Line> lines = EnumSet.noneOf(Line.class);
+        request.lines().ifPresentOrElse(lines::addAll, () -> {
+            for (Line line : Line.values()) {
+                if (line.isOnByDefault()) {
+                    lines.add(line);
+                }
+            }
+            request.given().progression().ifPresent(given -> lines.add(Line.CHORDS));
+        });
+        lines.addAll(request.addedLines());
+        return lines;
+    }
+
+    /** The settings that change what stands in the score. */
+    private static Stamp stamp(Request request) {
+        Map<String, String> settings = new LinkedHashMap<>();
+        request.part().ifPresent(part -> settings.put("part", part));
+        request.given().home().ifPresent(home -> settings.put("home", home.toString()));
+        request.given()
+                .progression()
+                .ifPresent(progression -> settings.put(
+                        "chords",
+                        progression
+                                .key()
+                                .map(key -> progression.name() + " " + key)
+                                .orElse(progression.name())));
+        request.given().formStart().ifPresent(bar -> settings.put("form-start", bar));
+        request.settings()
+                .forEach((rule, texts) -> texts.forEach((option, text) -> settings.put(rule + "." + option, text)));
+        if (request.roman()) {
+            settings.put("roman", "true");
+        }
+        if (request.ascii()) {
+            settings.put("ascii", "true");
+        }
+        return new Stamp(Version.NUMBER, settings);
+    }
+
+    private static List<Gloss> withoutUncarried(List<Gloss> glosses, List<Gloss> uncarried) {
+        return glosses.stream()
+                .map(gloss ->
+                        uncarried.contains(gloss) ? new Gloss(gloss.rule(), gloss.finding(), Optional.empty()) : gloss)
+                .toList();
+    }
+
+    private List<String> notices(
+            ScoreFile score, Stripped plain, Reading reading, Analysis analysis, Composition composition) {
+        List<String> notices = new ArrayList<>(score.notices());
+        notices.addAll(Edited.notices(plain));
+        reading.notices().stream().map(Notice::text).forEach(notices::add);
+        analysis.form()
+                .filter(form -> form.progression().bars().size()
+                        > analysis.solo().bars().size())
+                .ifPresent(form -> notices.add(
+                        "the progression has " + form.progression().bars().size() + " bars and the solo only "
+                                + analysis.solo().bars().size() + ": the rest of it is not used"));
+        composition
+                .uncarried()
+                .forEach(
+                        gloss -> notices.add("no note can bear '" + gloss.text().orElse("") + "' in "
+                                + analysis.placeOf(gloss.finding().note()) + ": it stands in the findings only"));
+        rulebook.refused()
+                .forEach(refused ->
+                        notices.add("rules of " + refused.provider() + " were left out: " + refused.reason()));
+        return notices;
+    }
+}

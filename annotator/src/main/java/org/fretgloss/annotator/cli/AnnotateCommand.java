@@ -1,0 +1,98 @@
+package org.fretgloss.annotator.cli;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import org.fretgloss.annotator.Annotated;
+import org.fretgloss.annotator.Fretgloss;
+import org.fretgloss.annotator.file.ScoreFile;
+import org.fretgloss.annotator.report.FindingsJson;
+import org.fretgloss.annotator.report.Summary;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Writes a copy of a score with our lines in it. */
+@Command(
+        name = "annotate",
+        description = "Writes a copy of a score with teaching lines in it: box, bends, thirds, chord outlines, outside"
+                + " notes, space. Nothing else in the file changes, and 'strip' takes the lines out again.",
+        footer = {
+            "",
+            "Wide bends, stretches and repetition can hurt: warm up, stop if it hurts, and ask a teacher or a",
+            "physician. Sharing a transcription of somebody's recording can need the rights holder's leave."
+        })
+final class AnnotateCommand implements Callable<Integer>, ScoreCommand {
+
+    private final Console console;
+    private final Supplier<Fretgloss> tool;
+
+    @Spec
+    @Nullable CommandSpec spec;
+
+    @Parameters(paramLabel = "SCORE", description = "a .musicxml, .xml or .mxl file; - is standard input")
+    String score = OutputOptions.DASH;
+
+    @Mixin
+    OutputOptions output = new OutputOptions();
+
+    @Mixin
+    MusicOptions music = new MusicOptions();
+
+    @Option(names = "--findings", paramLabel = "FILE", description = "write the findings as JSON; - is standard output")
+    @Nullable String findings;
+
+    AnnotateCommand(Console console, Supplier<Fretgloss> tool) {
+        this.console = console;
+        this.tool = tool;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        String target = output.target(score, "-annotated");
+        if (OutputOptions.DASH.equals(findings) && target.equals(OutputOptions.DASH)) {
+            throw new ParameterException(
+                    Objects.requireNonNull(spec).commandLine(),
+                    "the score and the findings cannot both go to standard output: give one of them a file");
+        }
+        Results results = new Results(console, output.replace);
+        ScoreFile file = results.read(score);
+        results.checkTarget(target, file);
+        if (findings != null) {
+            results.checkTarget(findings);
+        }
+        Annotated annotated = tool.get().annotate(file, music.request());
+        results.write(target, annotated.bytes());
+        if (findings != null) {
+            results.write(findings, FindingsJson.of(annotated).getBytes(StandardCharsets.UTF_8));
+        }
+        report(annotated, target);
+        return (annotated.failures().isEmpty() ? ExitCode.DONE : ExitCode.RULE_FAILED).number();
+    }
+
+    private void report(Annotated annotated, String target) {
+        annotated.failures().forEach(failure -> console.tell("fretgloss: " + score + ": " + failure.message()));
+        if (output.quiet) {
+            return;
+        }
+        console.tell(score + " → " + target);
+        Summary.of(annotated).forEach(line -> console.tell("  " + line));
+        annotated.notices().forEach(notice -> console.tell("  note: " + notice));
+    }
+
+    @Override
+    public String score() {
+        return score;
+    }
+
+    @Override
+    public boolean isTraced() {
+        return output.trace;
+    }
+}

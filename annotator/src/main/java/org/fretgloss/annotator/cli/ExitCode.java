@@ -1,0 +1,28 @@
+package org.fretgloss.annotator.cli;
+
+/** What the command's exit code says. */
+enum ExitCode {
+    DONE(0, "done"),
+    FOUND(1, "a check found errors or warnings, or an example of a rule does not hold"),
+    BAD_INPUT(2, "bad input or usage; nothing was written for that score"),
+    RULE_FAILED(3, "a rule failed; the findings of the others were kept and the file was written"),
+    REFUSED(4, "the tool refused its own output or failed inside; nothing was written");
+
+    private final int number;
+    private final String sentence;
+
+    ExitCode(int number, String sentence) {
+        this.number = number;
+        this.sentence = sentence;
+    }
+
+    int number() {
+        return number;
+    }
+
+    /** "2  bad input or usage; ...", for the help page. */
+    @Override
+    public String toString() {
+        return number + "  " + sentence;
+    }
+}

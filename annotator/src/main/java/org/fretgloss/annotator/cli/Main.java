@@ -1,0 +1,56 @@
+package org.fretgloss.annotator.cli;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import org.fretgloss.annotator.Fretgloss;
+import picocli.CommandLine;
+import picocli.CommandLine.IFactory;
+import picocli.CommandLine.ParameterException;
+
+/** The process: arguments in, exit code out. */
+public final class Main {
+
+    private Main() {}
+
+    public static void main(String[] arguments) {
+        System.exit(run(Console.system(), arguments));
+    }
+
+    /** Runs one command and gives its exit code. */
+    static int run(Console console, String... arguments) {
+        CommandLine command = new CommandLine(new TopCommand(), factory(console))
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setAbbreviatedSubcommandsAllowed(false)
+                .setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8))
+                .setErr(new PrintWriter(console.err(), true, console.errCharset()))
+                .setParameterExceptionHandler((e, unused) -> usageError(console, e))
+                .setExecutionExceptionHandler((e, failed, unused) -> Failures.tell(console, e, failed));
+        return command.execute(arguments);
+    }
+
+    private static int usageError(Console console, ParameterException e) {
+        console.tell("fretgloss: " + String.valueOf(e.getMessage()).replaceAll("\\R", " "));
+        console.tell("see '" + e.getCommandLine().getCommandSpec().qualifiedName() + " --help'");
+        return ExitCode.BAD_INPUT.number();
+    }
+
+    /** Commands take the console and the tool itself; everything else picocli makes. */
+    private static IFactory factory(Console console) {
+        IFactory usual = CommandLine.defaultFactory();
+        return new IFactory() {
+            @Override
+            public <K> K create(Class<K> type) throws Exception {
+                if (type == AnnotateCommand.class) {
+                    return type.cast(new AnnotateCommand(console, Fretgloss::withFoundRules));
+                }
+                if (type == StripCommand.class) {
+                    return type.cast(new StripCommand(console));
+                }
+                if (type == RulesCommand.class) {
+                    return type.cast(new RulesCommand(console));
+                }
+                return usual.create(type);
+            }
+        };
+    }
+}

@@ -1,0 +1,67 @@
+package org.fretgloss.annotator.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Locale;
+import org.fretgloss.annotator.file.ScoreException;
+import org.fretgloss.annotator.file.ScoreFile;
+import org.fretgloss.annotator.file.WholeFile;
+
+/** Where a command's input comes from and its results go: files, or {@code -} for the standard streams. */
+final class Results {
+
+    private final Console console;
+    private final boolean replace;
+
+    Results(Console console, boolean replace) {
+        this.console = console;
+        this.replace = replace;
+    }
+
+    ScoreFile read(String score) throws ScoreException, IOException {
+        return score.equals(OutputOptions.DASH)
+                ? ScoreFile.of("standard input", console.in().readAllBytes())
+                : ScoreFile.read(path(score));
+    }
+
+    /** Refuses a target that could not be written, before the work is done. */
+    void checkTarget(String target) throws ScoreException {
+        if (!target.equals(OutputOptions.DASH) && !replace && Files.exists(path(target))) {
+            throw new ScoreException(
+                    "the output " + target + " exists already: name another with -o, or say --replace");
+        }
+    }
+
+    /** The same for a score, which stays in the container of its input. */
+    void checkTarget(String target, ScoreFile score) throws ScoreException {
+        String name = target.toLowerCase(Locale.ROOT);
+        boolean saysCompressed = name.endsWith(".mxl");
+        boolean saysPlain = name.endsWith(".musicxml") || name.endsWith(".xml");
+        if (score.isCompressed() ? saysPlain : saysCompressed) {
+            throw new ScoreException("the output " + target + " cannot be written: the input is "
+                    + (score.isCompressed()
+                            ? "a compressed score, so name it .mxl"
+                            : "not compressed, so name it .musicxml"));
+        }
+        checkTarget(target);
+    }
+
+    void write(String target, byte[] bytes) throws ScoreException, IOException {
+        if (target.equals(OutputOptions.DASH)) {
+            console.out().write(bytes);
+            console.out().flush();
+        } else {
+            WholeFile.write(path(target), bytes, replace);
+        }
+    }
+
+    private static Path path(String name) throws ScoreException {
+        try {
+            return Path.of(name);
+        } catch (InvalidPathException e) {
+            throw new ScoreException("'" + name + "' cannot be the name of a file", e);
+        }
+    }
+}

@@ -1,0 +1,48 @@
+package org.fretgloss.annotator.cli;
+
+import java.util.Objects;
+import org.fretgloss.annotator.Version;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.HelpCommand;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The command without a subcommand: it can only explain itself. */
+@Command(
+        name = "fretgloss",
+        mixinStandardHelpOptions = true,
+        versionProvider = TopCommand.OfVersion.class,
+        subcommands = {AnnotateCommand.class, StripCommand.class, RulesCommand.class, HelpCommand.class},
+        synopsisSubcommandLabel = "COMMAND",
+        description = "Explains a transcribed guitar solo in lyric lines, in the MusicXML file itself.",
+        footer = {
+            "",
+            "Exit codes:",
+            "  0  done",
+            "  1  a check found errors or warnings, or an example of a rule does not hold",
+            "  2  bad input or usage; nothing was written for that score",
+            "  3  a rule failed; the findings of the others were kept and the file was written",
+            "  4  the tool refused its own output or failed inside; nothing was written"
+        })
+final class TopCommand implements Runnable {
+
+    @Spec
+    @Nullable CommandSpec spec;
+
+    @Override
+    public void run() {
+        throw new ParameterException(
+                Objects.requireNonNull(spec).commandLine(), "a command is missing: annotate, strip or rules");
+    }
+
+    /** "fretgloss 0.1.0". */
+    static final class OfVersion implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            return new String[] {"fretgloss " + Version.NUMBER};
+        }
+    }
+}
