@@ -67,6 +67,16 @@ public record Analysis(
         return harmony.chordAt(note.onset());
     }
 
+    /** The tone of the chord of the moment that a note is heard as, its bend's peak counted. */
+    public Optional<Degree> chordToneOf(Note note) {
+        return chordAt(note).flatMap(chord -> chord.degreeOf(Math.floorMod(note.heardMidi(), 12)));
+    }
+
+    /** Whether a note is heard in the home scale or in the chord of the moment. */
+    public boolean isInside(Note note) {
+        return home.scale().contains(note.heardMidi()) || chordToneOf(note).isPresent();
+    }
+
     /** The degree of a sounding note against the home tonic. */
     public Degree degreeOf(int midi) {
         return home.scale().degreeOf(midi);

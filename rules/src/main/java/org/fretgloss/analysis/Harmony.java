@@ -38,6 +38,11 @@ public record Harmony(Source source, List<ChordSpan> spans) {
         return spanAt(moment).flatMap(ChordSpan::chord);
     }
 
+    /** Whether one chord, or the want of one, lasts from a moment to another. */
+    public boolean isSameChord(Fraction earlier, Fraction later) {
+        return spanAt(earlier).equals(spanAt(later));
+    }
+
     /** The stretch that a moment falls in. */
     public Optional<ChordSpan> spanAt(Fraction moment) {
         int low = 0;

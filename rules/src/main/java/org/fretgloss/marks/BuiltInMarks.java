@@ -19,6 +19,14 @@ public final class BuiltInMarks implements RuleProvider {
 
     @Override
     public List<Rule> rules() {
-        return List.of(new BoxRule(), new Reach(), new Space(), new ClimaxRule());
+        return List.of(
+                new BoxRule(),
+                new Reach(),
+                new BendRule(),
+                new Third(),
+                new Outline(),
+                new Outside(),
+                new Space(),
+                new ClimaxRule());
     }
 }

@@ -96,6 +96,11 @@ public enum Scale {
         return contains(4);
     }
 
+    /** The pentatonic at its heart: the major one where the third is major only, otherwise the minor one. */
+    public Scale pentatonic() {
+        return hasMajorThird() ? MAJOR_PENTATONIC : MINOR_PENTATONIC;
+    }
+
     /** Spelled notes from a tonic, in rising order. */
     public List<PitchClass> notes(PitchClass tonic) {
         return degrees.stream().map(tonic::plus).toList();

@@ -16,6 +16,8 @@ public record Bend(List<Fraction> heights) {
     /** Below a semitone the ear still hears the fretted pitch. */
     private static final Fraction SEMITONE = Fraction.ONE;
 
+    private static final Fraction HALF = Fraction.of(1, 2);
+
     /**
      * Checks the components.
      *
@@ -68,8 +70,34 @@ public record Bend(List<Fraction> heights) {
 
     /** Whole semitones by which the peak is heard above the fret; halves go down, a curl gives 0. */
     public int heardSemitones() {
-        Fraction width = width();
-        long whole = width.floor();
-        return (int) (width.minus(Fraction.of(whole)).isMoreThan(Fraction.of(1, 2)) ? whole + 1 : whole);
+        return heard(width());
+    }
+
+    /** Whole semitones by which it is heard above the fret when it is struck: above 0 only for a pre-bend. */
+    public int heardAtStart() {
+        return heard(heights.get(0));
+    }
+
+    /** Whole semitones by which it is heard above the fret when it stops sounding. */
+    public int heardAtEnd() {
+        return heard(heights.get(heights.size() - 1));
+    }
+
+    /** Bent up to its peak from the fretted pitch, at some moment of the stroke. */
+    public boolean risesFromFret() {
+        for (int i = 1; i < heights.size(); i++) {
+            if (heights.get(i).equals(width()) && heard(heights.get(i - 1)) == 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static int heard(Fraction height) {
+        if (height.isLessThan(SEMITONE)) {
+            return 0;
+        }
+        long whole = height.floor();
+        return (int) (height.minus(Fraction.of(whole)).isMoreThan(HALF) ? whole + 1 : whole);
     }
 }

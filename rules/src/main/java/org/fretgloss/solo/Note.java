@@ -70,6 +70,11 @@ public record Note(
         return techniques.contains(Technique.DEAD);
     }
 
+    /** Whether it has a pitch of its own and takes time: neither a grace note nor a dead note. */
+    public boolean isPitched() {
+        return !grace && !isDead();
+    }
+
     public boolean has(Technique technique) {
         return techniques.contains(technique);
     }
@@ -84,9 +89,24 @@ public record Note(
         return midi() + bend.map(Bend::heardSemitones).orElse(0);
     }
 
+    /** MIDI number at which it begins to sound: the fretted pitch, or what a pre-bend makes of it. */
+    public int startMidi() {
+        return midi() + bend.map(Bend::heardAtStart).orElse(0);
+    }
+
+    /** MIDI number at which it stops sounding: a released bend ends where it is let down to. */
+    public int endMidi() {
+        return midi() + bend.map(Bend::heardAtEnd).orElse(0);
+    }
+
     /** Whether the ear hears it at a bend's peak. */
     public boolean isBentAway() {
         return heardMidi() != midi();
+    }
+
+    /** Whether both are known to lie on one string. */
+    public boolean sharesStringWith(Note other) {
+        return at.isPresent() && at.map(StringFret::string).equals(other.at().map(StringFret::string));
     }
 
     /** Whether it sounds together with another at some moment. */

@@ -33,7 +33,9 @@ class BuiltInMarksTest {
 
     @Test
     void areFoundByTheServiceLoaderInTheirOrder() {
-        assertThat(RULEBOOK.rules()).extracting(Rule::id).containsExactly("box", "reach", "space", "climax");
+        assertThat(RULEBOOK.rules())
+                .extracting(Rule::id)
+                .containsExactly("box", "reach", "bend", "third", "outline", "outside", "space", "climax");
         assertThat(RULEBOOK.refused()).isEmpty();
     }
 

@@ -1,0 +1,40 @@
+package org.fretgloss.marks;
+
+import org.fretgloss.analysis.Analysis;
+import org.fretgloss.marks.OutsideJudge.Verdict;
+import org.fretgloss.solo.Note;
+
+/** What a teacher says about an outside note: what it is outside of, and what it does there. */
+final class OutsideExplanation {
+
+    private OutsideExplanation() {}
+
+    static String of(Analysis analysis, Note note, Verdict verdict) {
+        String chord = verdict.chord().map(sounds -> " and " + sounds).orElse("");
+        return Places.onNeck(analysis, note) + analysis.spell(note.heardMidi()) + " is the "
+                + analysis.degreeOf(note.heardMidi()) + ", outside "
+                + analysis.home().scale() + chord + ": " + role(analysis, verdict) + ".";
+    }
+
+    private static String role(Analysis analysis, Verdict verdict) {
+        String target = verdict.target().map(to -> target(analysis, to)).orElse("");
+        return switch (verdict.kind()) {
+            case ENCLOSURE -> "with the neighbour on the other side it closes in on " + target;
+            case APPROACH -> "it leads by a semitone into " + target;
+            case PASSING -> "short and off the beat, it passes by step to " + target;
+            case ADDED -> "one of the notes that a blues adds to its scale as a matter of course";
+            case OUTSIDE ->
+                verdict.clash()
+                        ? "the 3 of the home chord against a chord that holds its ♭3, the classic clash"
+                        : "nothing near explains it; the ear decides whether it is meant";
+        };
+    }
+
+    /** "A4, the 5 of D7". */
+    private static String target(Analysis analysis, Note note) {
+        String tone = analysis.chordToneOf(note)
+                .flatMap(degree -> analysis.chordAt(note).map(chord -> ", the " + degree + " of " + chord))
+                .orElse("");
+        return analysis.spell(note.heardMidi()) + tone;
+    }
+}
