@@ -68,7 +68,7 @@ public record Bend(List<Fraction> heights) {
         return width().isLessThan(SEMITONE);
     }
 
-    /** Whole semitones by which the peak is heard above the fret; halves go down, a curl gives 0. */
+    /** Whole semitones by which the peak is heard above the fret; a curl gives 0. */
     public int heardSemitones() {
         return heard(width());
     }
@@ -93,11 +93,10 @@ public record Bend(List<Fraction> heights) {
         return false;
     }
 
+    /** The nearest semitone, halves upward: who bends ¾ of a tone aims at the upper note. A curl leaves the fretted pitch. */
     private static int heard(Fraction height) {
-        if (height.isLessThan(SEMITONE)) {
-            return 0;
-        }
-        long whole = height.floor();
-        return (int) (height.minus(Fraction.of(whole)).isMoreThan(HALF) ? whole + 1 : whole);
+        return height.isLessThan(SEMITONE)
+                ? 0
+                : Math.toIntExact(height.plus(HALF).floor());
     }
 }
