@@ -1,12 +1,11 @@
 package org.fretgloss.analysis;
 
 import java.util.List;
-import org.fretgloss.solo.Bend;
 import org.fretgloss.solo.Note;
 import org.fretgloss.time.Fraction;
 
 /**
- * A pitch that the ear takes a note for. A released bend is heard as its peak and as the fretted pitch, half its
+ * A pitch that the ear takes a note for. A released bend is heard as its peak and as what it is let down to, half its
  * duration each; grace notes and dead notes give no pitch.
  *
  * @param midi MIDI number
@@ -23,14 +22,13 @@ public record Heard(int midi, Fraction start, Fraction duration, boolean bent) {
         if (note.grace() || note.isDead()) {
             return List.of();
         }
-        Heard main = new Heard(note.heardMidi(), note.onset(), note.duration(), note.isBentAway());
-        if (!main.bent || !note.bend().map(Bend::isReleased).orElse(false)) {
-            return List.of(main);
+        if (note.endMidi() == note.heardMidi()) {
+            return List.of(new Heard(note.heardMidi(), note.onset(), note.duration(), note.isBentAway()));
         }
         Fraction half = note.duration().times(HALF);
         return List.of(
                 new Heard(note.heardMidi(), note.onset(), half, true),
-                new Heard(note.midi(), note.onset().plus(half), half, false));
+                new Heard(note.endMidi(), note.onset().plus(half), half, note.endMidi() != note.midi()));
     }
 
     public Fraction end() {

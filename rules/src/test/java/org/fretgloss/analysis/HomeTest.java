@@ -57,6 +57,15 @@ class HomeTest {
     }
 
     @Test
+    void aBendLetDownHalfwayIsHeardWhereItEnds() {
+        // E bent to F♯ and let down to F; the second F♯ is let down by so little that it stays one.
+        Home home = homeOf("home: A minor pentatonic\n| 3/9b(0,2,1):1 3/9b(0,2,3/2):1 r:2 |");
+        assertThat(home.added())
+                .extracting(note -> "%s %d %d".formatted(note.degree(), note.count(), note.bent()))
+                .containsExactly("♭6 1 1", "6 2 2");
+    }
+
+    @Test
     void aCurlIsHeardAsTheFrettedPitch() {
         assertThat(homeOf("home: A minor pentatonic\n| 3/5b1/2:1 r:3 |").added())
                 .isEmpty();
