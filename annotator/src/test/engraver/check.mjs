@@ -7,14 +7,16 @@ import os from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import createVerovioModule from 'verovio/wasm';
-import { VerovioToolkit } from 'verovio/esm';
+import { LOG_OFF, VerovioToolkit, enableLog } from 'verovio/esm';
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../../../..');
 const command = path.join(root, 'annotator/target/fretgloss/bin/fretgloss');
 const fixtures = path.join(root, 'fixtures');
 const pictures = process.argv[2];
 const work = fs.mkdtempSync(path.join(os.tmpdir(), 'fretgloss-engraver-'));
-const engraver = new VerovioToolkit(await createVerovioModule());
+const module = await createVerovioModule();
+enableLog(LOG_OFF, module);
+const engraver = new VerovioToolkit(module);
 engraver.setOptions({ breaks: 'auto', pageHeight: 60000, adjustPageHeight: true, svgViewBox: true });
 
 const unescapeXml = (text) =>
@@ -27,8 +29,10 @@ const lyricTexts = (xml) =>
 const plain = (text) => text.replace(/[\s\u00a0]+/g, ' ').trim();
 const drawnTexts = (svg) => {
   const drawn = new Map();
-  for (const match of svg.matchAll(/<g[^>]*class="syl"[^>]*>([\s\S]*?)<\/g>/g)) {
-    const text = plain(unescapeXml(match[1].replace(/<[^>]*>/g, '')));
+  // A number that a text begins with is drawn as a label of its own, to the left of the rest.
+  const verse = /(?:<g[^>]*class="label"[^>]*>((?:(?!<\/g>)[\s\S])*)<\/g>\s*)?<g[^>]*class="verse"[^>]*>\s*(?:<title[^>]*>[^<]*<\/title>\s*)?<g[^>]*class="syl"[^>]*>([\s\S]*?)<\/g>/g;
+  for (const [, label = '', syllable] of svg.matchAll(verse)) {
+    const text = plain(unescapeXml(`${label} ${syllable}`.replace(/<[^>]*>/g, '')));
     drawn.set(text, (drawn.get(text) ?? 0) + 1);
   }
   return drawn;
