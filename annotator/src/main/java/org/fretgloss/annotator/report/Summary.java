@@ -40,7 +40,7 @@ public final class Summary {
     private static String home(Analysis analysis) {
         String added = analysis.home().added().stream()
                 .map(note -> added(note, analysis))
-                .collect(Collectors.joining(", "));
+                .collect(Collectors.joining("; "));
         String sure = analysis.home()
                 .runnerUp()
                 .map(next -> " (" + sureness(analysis.home().confidence()) + "; next likely: " + next + ")")
