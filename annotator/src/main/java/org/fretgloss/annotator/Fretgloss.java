@@ -29,7 +29,6 @@ import org.fretgloss.annotator.write.Stripper;
 import org.fretgloss.rule.Examination;
 import org.fretgloss.rule.Gloss;
 import org.fretgloss.rule.Line;
-import org.fretgloss.rule.Option;
 import org.fretgloss.rule.Rule;
 import org.fretgloss.rule.Rulebook;
 import org.fretgloss.rule.SettingException;
@@ -111,9 +110,7 @@ public final class Fretgloss {
         Map<String, Settings> settings = new HashMap<>();
         request.settings().forEach((id, texts) -> {
             Rule rule = rulebook.rule(id);
-            List<Option<?>> declared = new ArrayList<>(rule.options());
-            declared.add(Rule.THRESHOLD);
-            settings.put(id, Settings.read(declared, texts));
+            settings.put(id, Settings.of(rule, texts));
         });
         return settings;
     }

@@ -28,6 +28,11 @@ public final class SettingException extends RuntimeException {
                 cause);
     }
 
+    /** The same, naming the rule. */
+    SettingException of(Rule rule) {
+        return new SettingException("rule '" + rule.id() + "': " + getMessage(), given, known, this);
+    }
+
     /** The name as it was given. */
     public String given() {
         return given;

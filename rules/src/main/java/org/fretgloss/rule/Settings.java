@@ -28,7 +28,11 @@ public final class Settings {
     public static Settings of(Rule rule, Map<String, String> texts) {
         List<Option<?>> declared = new ArrayList<>(rule.options());
         declared.add(Rule.THRESHOLD);
-        return read(declared, texts);
+        try {
+            return read(declared, texts);
+        } catch (SettingException e) {
+            throw e.of(rule);
+        }
     }
 
     /**

@@ -25,8 +25,10 @@ import picocli.CommandLine.Spec;
                 + " notes, space. Nothing else in the file changes, and 'strip' takes the lines out again.",
         footer = {
             "",
-            "Wide bends, stretches and repetition can hurt: warm up, stop if it hurts, and ask a teacher or a",
-            "physician. Sharing a transcription of somebody's recording can need the rights holder's leave."
+            "Wide bends, stretches and repetition can hurt: warm up, stop if it hurts,",
+            "and ask a teacher or a physician.",
+            "Sharing a transcription of somebody's recording can need the rights",
+            "holder's leave."
         })
 final class AnnotateCommand implements Callable<Integer>, ScoreCommand {
 
@@ -57,9 +59,10 @@ final class AnnotateCommand implements Callable<Integer>, ScoreCommand {
     public Integer call() throws Exception {
         String target = output.target(score, "-annotated");
         if (OutputOptions.DASH.equals(findings) && target.equals(OutputOptions.DASH)) {
-            throw new ParameterException(
-                    Objects.requireNonNull(spec).commandLine(),
-                    "the score and the findings cannot both go to standard output: give one of them a file");
+            throw usage("the score and the findings cannot both go to standard output: give one of them a file");
+        }
+        if (music.startsFormWithoutChords()) {
+            throw usage("--form-start says where --chords or --form begin: give one of these too");
         }
         Results results = new Results(console, output.replace);
         ScoreFile file = results.read(score);
@@ -74,6 +77,10 @@ final class AnnotateCommand implements Callable<Integer>, ScoreCommand {
         }
         report(annotated, target);
         return (annotated.failures().isEmpty() ? ExitCode.DONE : ExitCode.RULE_FAILED).number();
+    }
+
+    private ParameterException usage(String sentence) {
+        return new ParameterException(Objects.requireNonNull(spec).commandLine(), sentence);
     }
 
     private void report(Annotated annotated, String target) {

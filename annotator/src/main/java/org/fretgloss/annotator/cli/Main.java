@@ -29,8 +29,8 @@ public final class Main {
     }
 
     private static int usageError(Console console, ParameterException e) {
-        console.tell("fretgloss: " + String.valueOf(e.getMessage()).replaceAll("\\R", " "));
-        console.tell("see '" + e.getCommandLine().getCommandSpec().qualifiedName() + " --help'");
+        console.tell("fretgloss: " + UsageErrors.sentence(e) + " (see '"
+                + e.getCommandLine().getCommandSpec().qualifiedName() + " --help')");
         return ExitCode.BAD_INPUT.number();
     }
 

@@ -95,11 +95,18 @@ final class MusicOptions {
     @Option(names = "--ascii", description = "write b # -> 1/2 for ♭ ♯ → ½")
     boolean ascii;
 
+    boolean startsFormWithoutChords() {
+        return formStart != null && progression().isEmpty();
+    }
+
+    private Optional<Progression> progression() {
+        return Optional.ofNullable(chords).flatMap(Chords::progression);
+    }
+
     Request request() {
-        Optional<Progression> progression = Optional.ofNullable(chords).flatMap(Chords::progression);
         return new Request(
                 Optional.ofNullable(part),
-                new Given(Optional.ofNullable(home), progression, Optional.ofNullable(formStart)),
+                new Given(Optional.ofNullable(home), progression(), Optional.ofNullable(formStart)),
                 Optional.ofNullable(lines),
                 addedLines,
                 settings(),
