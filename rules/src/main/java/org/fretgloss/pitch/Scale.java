@@ -8,7 +8,9 @@ import java.util.Optional;
 /**
  * The scales a solo can be at home in, as degrees above the tonic.
  *
- * <p>Degrees are those of common practice; the tests compare them with a table made from an independent library.
+ * <p>Degrees are those of common practice, no source; the tests compare them with the table of an independent library.
+ * Two are spelled for reading rather than by the book: the altered scale has a 3, which a player hears as the chord's,
+ * where the book says ♭4, and the whole-tone scale a ♭7 where the book says ♯6.
  */
 public enum Scale {
     MINOR_PENTATONIC("1 ♭3 4 5 ♭7"),
@@ -26,7 +28,7 @@ public enum Scale {
     LYDIAN("1 2 3 ♯4 5 6 7"),
     LOCRIAN("1 ♭2 ♭3 4 ♭5 ♭6 ♭7"),
     LYDIAN_DOMINANT("1 2 3 ♯4 5 6 ♭7"),
-    ALTERED("1 ♭2 ♭3 ♭4 ♭5 ♭6 ♭7"),
+    ALTERED("1 ♭2 ♭3 3 ♭5 ♭6 ♭7"),
     HARMONIC_MAJOR("1 2 3 4 5 ♭6 7"),
     DOUBLE_HARMONIC_MAJOR("1 ♭2 3 4 5 ♭6 7"),
     HUNGARIAN_MINOR("1 2 ♭3 ♯4 5 ♭6 7"),
