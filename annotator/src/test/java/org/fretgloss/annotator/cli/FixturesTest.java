@@ -1,0 +1,148 @@
+package org.fretgloss.annotator.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
+
+import com.google.gson.JsonElement;
+import com.google.gson.JsonNull;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.DynamicContainer;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The invented solos, from bytes to findings, against expectations that were written by hand from the definitions
+ * before any rule ran on them.
+ */
+class FixturesTest {
+
+    @TempDir
+    @SuppressWarnings("NullAway.Init") // JUnit sets it
+    Path folder;
+
+    @TestFactory
+    Stream<DynamicContainer> everyFixture() {
+        List<Fixture> fixtures = Fixture.all();
+        assertThat(fixtures).hasSizeGreaterThanOrEqualTo(6);
+        return fixtures.stream()
+                .map(fixture -> DynamicContainer.dynamicContainer(fixture.name(), tests(fixture, found(fixture))));
+    }
+
+    private JsonObject found(Fixture fixture) {
+        Path findings = folder.resolve(fixture.name() + ".json");
+        List<String> arguments =
+                new ArrayList<>(List.of("annotate", fixture.score().toString()));
+        arguments.addAll(fixture.options());
+        arguments.addAll(List.of(
+                "-o", folder.resolve(fixture.name() + ".musicxml").toString(), "--findings", findings.toString()));
+        Session session = Session.run(arguments);
+        assertThat(session.exit()).as(session.err()).isZero();
+        try {
+            return JsonParser.parseString(Files.readString(findings)).getAsJsonObject();
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    private static Stream<DynamicTest> tests(Fixture fixture, JsonObject found) {
+        JsonObject expected = fixture.expected();
+        JsonObject home = found.getAsJsonObject("home");
+        JsonObject summary = found.getAsJsonObject("summary");
+        Stream<DynamicTest> whole = Stream.of(
+                same(
+                        "part",
+                        expected.getAsJsonObject("part").get("id"),
+                        found.getAsJsonObject("part").get("id")),
+                same("tuning", expected.get("tuning"), found.get("tuning")),
+                same("capo", expected.get("capo"), found.get("capo")),
+                same("home", expected.get("home"), only(home, "tonic", "scale", "added")),
+                same("form", expected.get("form"), found.get("form")),
+                same("climax", expected.get("climax"), summary.get("climax")),
+                same("notes", expected.get("notes"), summary.get("notes")));
+        return Stream.concat(whole, findings(expected, found));
+    }
+
+    private static DynamicTest same(String what, JsonElement expected, JsonElement found) {
+        return dynamicTest(what, () -> assertThat(found).isEqualTo(expected));
+    }
+
+    private static JsonObject only(JsonObject object, String... keys) {
+        JsonObject part = new JsonObject();
+        for (String key : keys) {
+            part.add(key, object.get(key));
+        }
+        return part;
+    }
+
+    /** One test for each rule, and one for the order of all findings. */
+    private static Stream<DynamicTest> findings(JsonObject expected, JsonObject found) {
+        TreeSet<String> rules = new TreeSet<>();
+        Stream.concat(list(expected), list(found)).forEach(finding -> rules.add(rule(finding)));
+        Stream<DynamicTest> each = rules.stream()
+                .map(rule -> dynamicTest(
+                        rule,
+                        () -> assertThat(
+                                        told(list(found).filter(one -> rule(one).equals(rule))))
+                                .containsExactlyElementsOf(told(
+                                        list(expected).filter(one -> rule(one).equals(rule))))));
+        DynamicTest order = dynamicTest(
+                "order", () -> assertThat(told(list(found))).containsExactlyElementsOf(told(list(expected))));
+        return Stream.concat(each, Stream.of(order));
+    }
+
+    private static Stream<JsonObject> list(JsonObject document) {
+        return StreamSupport.stream(document.getAsJsonArray("findings").spliterator(), false)
+                .map(JsonElement::getAsJsonObject);
+    }
+
+    private static String rule(JsonObject finding) {
+        return finding.get("rule").getAsString();
+    }
+
+    private static List<String> told(Stream<JsonObject> findings) {
+        return findings.map(FixturesTest::told).toList();
+    }
+
+    /**
+     * Everything that an expectation states, in a line; its explanation and confidence are not held, nor by how much a
+     * climax stands out, which the definitions leave open.
+     */
+    private static String told(JsonObject finding) {
+        JsonElement last = finding.has("lastNote") ? finding.get("lastNote") : finding.get("note");
+        JsonObject values = rule(finding).equals("climax")
+                ? only(finding.getAsJsonObject("values"), "bars")
+                : finding.getAsJsonObject("values");
+        return "bar %s beat %s: %s on %s %s, note %s to %s, carrier %s, string %s fret %s, %s"
+                .formatted(
+                        finding.get("bar").getAsString(),
+                        finding.get("beat").getAsString(),
+                        rule(finding),
+                        finding.get("line").getAsString(),
+                        finding.get("text"),
+                        finding.get("note"),
+                        last,
+                        orNull(finding, "carrier"),
+                        orNull(finding, "string"),
+                        orNull(finding, "fret"),
+                        sorted(values));
+    }
+
+    private static JsonElement orNull(JsonObject object, String key) {
+        return object.has(key) ? object.get(key) : JsonNull.INSTANCE;
+    }
+
+    private static String sorted(JsonObject values) {
+        return new TreeSet<>(values.keySet())
+                .stream().map(key -> key + "=" + values.get(key)).toList().toString();
+    }
+}
