@@ -1,0 +1,106 @@
+package org.fretgloss;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.implement;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.GeneralCodingRules.NO_CLASSES_SHOULD_ACCESS_STANDARD_STREAMS;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
+import java.util.List;
+import org.fretgloss.marks.BuiltInMarks;
+import org.fretgloss.page.RulePage;
+import org.fretgloss.rule.Rule;
+
+/** The order of the house. A rule here that matches nothing fails, so none can rot. */
+@AnalyzeClasses(packages = "org.fretgloss", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+
+    private static final String ROOT = "org.fretgloss.";
+
+    /** Each uses those before it. */
+    private static final List<String> ORDER = List.of("time", "pitch", "neck", "solo", "analysis", "rule");
+
+    /** Both stand on the order, and neither on the other: the marks are found by the service loader alone. */
+    private static final List<String> UPON_IT = List.of("marks", "page");
+
+    private static final DescribedPredicate<JavaClass> AN_ARRAY =
+            DescribedPredicate.describe("an array, whose elements can be set", JavaClass::isArray);
+
+    @ArchTest
+    static final ArchRule PACKAGES_DEPEND_ONE_WAY = layers();
+
+    @ArchTest
+    static final ArchRule MUSIC_TOUCHES_NO_FILE = noClasses()
+            .that()
+            .doNotHaveFullyQualifiedName(RulePage.class.getName())
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("java.io..", "java.nio.file..", "java.net..", "javax.xml..")
+            .because("only a rule's page is read, from the class path")
+            .allowEmptyShould(false);
+
+    @ArchTest
+    static final ArchRule MUSIC_PRINTS_NOTHING = NO_CLASSES_SHOULD_ACCESS_STANDARD_STREAMS.allowEmptyShould(false);
+
+    @ArchTest
+    static final ArchRule STATIC_FIELDS_NEVER_CHANGE = fields().that()
+            .areStatic()
+            .and()
+            .doNotHaveModifier(JavaModifier.SYNTHETIC)
+            .should()
+            .beFinal()
+            .andShould()
+            .notHaveRawType(AN_ARRAY)
+            .allowEmptyShould(false);
+
+    @ArchTest
+    static final ArchRule MARKS_KEEP_NO_STATE = fields().that()
+            .areDeclaredInClassesThat(implement(Rule.class).and(resideInAPackage(ROOT + "marks")))
+            .should()
+            .beStatic()
+            .allowEmptyShould(false);
+
+    @ArchTest
+    static void everyMarkIsBuiltIn(JavaClasses classes) {
+        List<String> marks = classes.stream()
+                .filter(implement(Rule.class).and(resideInAPackage(ROOT + "marks")))
+                .filter(mark -> !mark.getModifiers().contains(JavaModifier.ABSTRACT))
+                .map(JavaClass::getName)
+                .toList();
+        assertThat(new BuiltInMarks().rules())
+                .extracting(rule -> rule.getClass().getName())
+                .isNotEmpty()
+                .containsExactlyInAnyOrderElementsOf(marks);
+    }
+
+    private static LayeredArchitecture layers() {
+        LayeredArchitecture layers = layeredArchitecture()
+                .consideringOnlyDependenciesInAnyPackage(ROOT + ".")
+                .withOptionalLayers(false)
+                .ensureAllClassesAreContainedInArchitecture();
+        for (int i = 0; i < ORDER.size(); i++) {
+            layers = layer(layers, ORDER.get(i), ORDER.subList(0, i));
+        }
+        for (String layer : UPON_IT) {
+            layers = layer(layers, layer, ORDER);
+        }
+        return layers.whereLayer("marks").mayNotBeAccessedByAnyLayer();
+    }
+
+    private static LayeredArchitecture layer(LayeredArchitecture layers, String name, List<String> below) {
+        LayeredArchitecture.LayerDependencySpecification layer =
+                layers.layer(name).definedBy(ROOT + name).whereLayer(name);
+        return below.isEmpty() ? layer.mayNotAccessAnyLayer() : layer.mayOnlyAccessLayers(below.toArray(String[]::new));
+    }
+}
