@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
@@ -74,20 +73,20 @@ public final class LineComposer {
                         Line.DEGREES, note, analysis.degreeOf(note.heardMidi()).toString()));
     }
 
+    /** Spans and notes both stand in order of time, so one walk through the notes serves all spans. */
     private void chords(Analysis analysis) {
+        List<Note> notes =
+                analysis.solo().notes().stream().filter(this::carries).toList();
+        int next = 0;
         for (ChordSpan span : analysis.harmony().spans()) {
-            Optional<Note> first = analysis.solo().notes().stream()
-                    .filter(note -> startsIn(span, note) && carries(note))
-                    .findFirst();
-            Optional<ChordSymbol> chord = span.chord();
-            if (first.isPresent() && chord.isPresent()) {
-                say(Line.CHORDS, first.get(), nameOf(chord.get(), analysis));
+            while (next < notes.size() && notes.get(next).onset().isLessThan(span.start())) {
+                next++;
+            }
+            if (next < notes.size() && notes.get(next).onset().isLessThan(span.end())) {
+                Note first = notes.get(next);
+                span.chord().ifPresent(chord -> say(Line.CHORDS, first, nameOf(chord, analysis)));
             }
         }
-    }
-
-    private static boolean startsIn(ChordSpan span, Note note) {
-        return !note.onset().isLessThan(span.start()) && note.onset().isLessThan(span.end());
     }
 
     private String nameOf(ChordSymbol chord, Analysis analysis) {
