@@ -18,6 +18,11 @@ public final class WideLeap implements Rule {
             Option.ofInt("least", 12, 7, 24, "smallest leap that is marked, in semitones");
 
     @Override
+    public Line line() {
+        return Line.SHAPE;
+    }
+
+    @Override
     public List<Option<?>> options() {
         return List.of(LEAST);
     }
@@ -38,7 +43,6 @@ public final class WideLeap implements Rule {
     private static Finding found(Analysis analysis, Note from, Note to) {
         return Finding.at(from)
                 .to(to)
-                .on(Line.SHAPE)
                 .text("leap " + leap(from, to))
                 .explain("From " + analysis.placeOf(from) + " the line leaps " + leap(from, to) + " semitones.")
                 .value("semitones", leap(from, to))

@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.analysis.Given;
@@ -165,8 +164,7 @@ public final class Fretgloss {
 
     private static List<Gloss> withoutUncarried(List<Gloss> glosses, List<Gloss> uncarried) {
         return glosses.stream()
-                .map(gloss ->
-                        uncarried.contains(gloss) ? new Gloss(gloss.rule(), gloss.finding(), Optional.empty()) : gloss)
+                .map(gloss -> uncarried.contains(gloss) ? gloss.unwritten() : gloss)
                 .toList();
     }
 

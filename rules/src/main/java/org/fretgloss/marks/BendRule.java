@@ -26,6 +26,11 @@ final class BendRule implements Rule {
     private static final double BY_OVERLAP = 0.85;
 
     @Override
+    public Line line() {
+        return Line.MOVES;
+    }
+
+    @Override
     public List<Option<?>> options() {
         return List.of(CURLS);
     }
@@ -42,7 +47,6 @@ final class BendRule implements Rule {
 
     private static Finding found(Analysis analysis, Note note, Bend bend, BendKind kind, boolean curls) {
         Finding.Builder finding = Finding.at(note)
-                .on(Line.MOVES)
                 .explain(BendExplanation.of(analysis, note, bend, kind))
                 .confidence(kind == BendKind.UNISON || kind == BendKind.HELD ? BY_OVERLAP : WRITTEN)
                 .value("semitones", bend.width().toDouble())

@@ -14,6 +14,11 @@ import org.fretgloss.rule.Settings;
 final class BoxRule implements Rule {
 
     @Override
+    public Line line() {
+        return Line.BOX;
+    }
+
+    @Override
     public Stream<Finding> examine(Analysis analysis, Settings settings) {
         return analysis.boxes().spans().stream().map(span -> found(analysis, span));
     }
@@ -22,7 +27,6 @@ final class BoxRule implements Rule {
         Box box = span.box();
         return Finding.at(span.first())
                 .to(span.last())
-                .on(Line.BOX)
                 .text("box " + box.number() + " fr" + box.lowestFret())
                 .explain("From " + analysis.placeOf(span.first()) + " on the hand is in box " + box.number() + " of "
                         + boxesOf(analysis.home().scale()) + ": frets " + box.lowestFret() + " to " + box.highestFret()

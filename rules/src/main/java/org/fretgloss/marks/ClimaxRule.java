@@ -16,6 +16,11 @@ final class ClimaxRule implements Rule {
     private static final double SURE = 6;
 
     @Override
+    public Line line() {
+        return Line.SHAPE;
+    }
+
+    @Override
     public Stream<Finding> examine(Analysis analysis, Settings settings) {
         return analysis.climax().stream().map(climax -> found(analysis, climax));
     }
@@ -23,7 +28,6 @@ final class ClimaxRule implements Rule {
     private static Finding found(Analysis analysis, Climax climax) {
         return Finding.at(climax.first())
                 .to(climax.last())
-                .on(Line.SHAPE)
                 .text("climax")
                 .explain(explanation(analysis, climax))
                 .confidence(confidence(climax))

@@ -22,6 +22,11 @@ final class Outline implements Rule {
     private static final int NOTES_AT_HOME = 4;
 
     @Override
+    public Line line() {
+        return Line.OUTLINE;
+    }
+
+    @Override
     public Stream<Finding> examine(Analysis analysis, Settings settings) {
         HomeScale home = analysis.home().scale();
         return Stretch.of(analysis).stream()
@@ -34,7 +39,6 @@ final class Outline implements Rule {
         List<Degree> degrees = run.degrees();
         Finding.Builder finding = Finding.at(run.first())
                 .to(run.last())
-                .on(Line.OUTLINE)
                 .explain(explanation(analysis, run))
                 .confidence(confidence(run))
                 .value("chord", run.chord().name())

@@ -19,6 +19,11 @@ final class Outside implements Rule {
     private static final double SHARE_WITHOUT_CHORD = 0.8;
 
     @Override
+    public Line line() {
+        return Line.NOTES;
+    }
+
+    @Override
     public Stream<Finding> examine(Analysis analysis, Settings settings) {
         OutsideJudge judge = new OutsideJudge(analysis);
         Stream.Builder<Finding> findings = Stream.builder();
@@ -39,7 +44,6 @@ final class Outside implements Rule {
     private static Finding found(Analysis analysis, Note note, Degree degree, Verdict verdict, boolean named) {
         OutsideKind kind = verdict.kind();
         Finding.Builder finding = Finding.at(note)
-                .on(Line.NOTES)
                 .explain(OutsideExplanation.of(analysis, note, verdict))
                 .confidence(kind.confidence() * (verdict.chord().isPresent() ? 1 : SHARE_WITHOUT_CHORD))
                 .value("degree", degree)

@@ -17,6 +17,11 @@ import org.fretgloss.solo.Note;
 final class Reach implements Rule {
 
     @Override
+    public Line line() {
+        return Line.BOX;
+    }
+
+    @Override
     public Stream<Finding> examine(Analysis analysis, Settings settings) {
         return analysis.boxes().spans().stream().flatMap(span -> excursions(analysis, span).stream());
     }
@@ -45,7 +50,6 @@ final class Reach implements Rule {
 
     private static Finding.Builder found(Analysis analysis, BoxSpan span, Note note, int frets) {
         return Finding.at(note)
-                .on(Line.BOX)
                 .text("reach %+d".formatted(frets))
                 .explain(explanation(analysis, span.box(), note, frets))
                 .confidence(BoxRule.confidence(analysis, span))

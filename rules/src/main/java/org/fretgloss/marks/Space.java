@@ -22,6 +22,11 @@ final class Space implements Rule {
             "from", Fraction.of(3), Fraction.of(1, 2), Fraction.of(64), "shortest silence that is marked, in beats");
 
     @Override
+    public Line line() {
+        return Line.SHAPE;
+    }
+
+    @Override
     public List<Option<?>> options() {
         return List.of(FROM);
     }
@@ -37,7 +42,6 @@ final class Space implements Rule {
     private static Finding found(Analysis analysis, Silence silence) {
         return Finding.at(silence.before())
                 .to(silence.after())
-                .on(Line.SHAPE)
                 .text("space " + length(analysis.solo(), silence))
                 .explain("After the note at " + analysis.placeOf(silence.before()) + " nothing sounds for "
                         + counted(silence.beats()) + ", until " + analysis.placeOf(silence.after())

@@ -34,6 +34,11 @@ final class Third implements Rule {
     }
 
     @Override
+    public Line line() {
+        return Line.MOVES;
+    }
+
+    @Override
     public Stream<Finding> examine(Analysis analysis, Settings settings) {
         SoundingTogether sounding = SoundingTogether.of(analysis.solo());
         return SemitoneMoves.of(analysis.solo())
@@ -60,7 +65,6 @@ final class Third implements Rule {
     private static Finding found(Analysis analysis, SemitoneMove move, Owner owner, SoundingTogether sounding) {
         Finding.Builder finding = Finding.at(move.first())
                 .to(move.last())
-                .on(Line.MOVES)
                 .text(text(move, owner, sounding))
                 .explain(explanation(analysis, move, owner))
                 .confidence(move.by().confidence() * (owner.chord().isPresent() ? 1 : SHARE_WITHOUT_CHORD))

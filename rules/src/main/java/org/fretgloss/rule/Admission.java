@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.ServiceConfigurationError;
 import java.util.ServiceLoader;
 import java.util.Set;
@@ -18,10 +19,11 @@ final class Admission {
      * A rule that was taken.
      *
      * @param id asked once
+     * @param line asked once
      * @param rule the rule
      * @param provider the name of its set
      */
-    record Entry(String id, Rule rule, String provider) {}
+    record Entry(String id, Line line, Rule rule, String provider) {}
 
     private static final String KEBAB_CASE = "[a-z][a-z0-9]*(-[a-z0-9]+)*";
 
@@ -83,7 +85,7 @@ final class Admission {
         } else if (repeatsAnOption(rule)) {
             refuse(provider, "the rule '" + id + "' declares two options of one name");
         } else {
-            entries.put(id, new Entry(id, rule, provider));
+            entries.put(id, new Entry(id, Objects.requireNonNull(rule.line(), "a rule has a line"), rule, provider));
         }
     }
 

@@ -14,11 +14,10 @@ import org.fretgloss.time.Fraction;
 /**
  * Something a rule found: where, what it is called in the score, and why.
  *
- * <p>Made with {@link #at}: {@code Finding.at(note).on(Line.MOVES).text("full 4→5").explain("...").build()}.
+ * <p>Made with {@link #at}: {@code Finding.at(note).text("full 4→5").explain("...").build()}.
  *
  * @param note the note it begins on
  * @param lastNote the note it ends on; the same note for a single one
- * @param line the lyric line it belongs to
  * @param text the short text for the score, with ♭ ♯ →; none where the rule writes nothing for this one
  * @param explanation a sentence or two for the teacher
  * @param confidence how sure the rule is, 0 to 1
@@ -29,7 +28,6 @@ import org.fretgloss.time.Fraction;
 public record Finding(
         Note note,
         Note lastNote,
-        Line line,
         Optional<String> text,
         String explanation,
         double confidence,
@@ -56,12 +54,11 @@ public record Finding(
         return new Builder(note);
     }
 
-    /** Collects a finding's parts; a rule's line and explanation must be given. */
+    /** Collects a finding's parts; the explanation must be given. */
     public static final class Builder {
 
         private final Note note;
         private Note lastNote;
-        private Optional<Line> line = Optional.empty();
         private Optional<String> text = Optional.empty();
         private Optional<String> explanation = Optional.empty();
         private double confidence = 1;
@@ -75,11 +72,6 @@ public record Finding(
 
         public Builder to(Note last) {
             this.lastNote = last;
-            return this;
-        }
-
-        public Builder on(Line where) {
-            this.line = Optional.of(where);
             return this;
         }
 
@@ -154,13 +146,12 @@ public record Finding(
         /**
          * The finding.
          *
-         * @throws IllegalStateException if the line or the explanation is missing
+         * @throws IllegalStateException if the explanation is missing
          */
         public Finding build() {
             return new Finding(
                     note,
                     lastNote,
-                    line.orElseThrow(() -> new IllegalStateException("a finding stands on a line")),
                     text,
                     explanation.orElseThrow(() -> new IllegalStateException("a finding is explained")),
                     confidence,

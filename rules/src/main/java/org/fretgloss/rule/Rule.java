@@ -26,6 +26,9 @@ public interface Rule {
                 .toLowerCase(Locale.ROOT);
     }
 
+    /** The lyric line on which its texts stand. */
+    Line line();
+
     /** The rule's own options, besides {@link #THRESHOLD}. */
     default List<Option<?>> options() {
         return List.of();

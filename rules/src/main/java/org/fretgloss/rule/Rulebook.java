@@ -82,7 +82,7 @@ public final class Rulebook {
             List<Finding> found = new ArrayList<>();
             try {
                 collect(entry.rule(), analysis, settingsOf(entry.id(), settings), found);
-                glosses.addAll(glosses(entry.id(), found));
+                glosses.addAll(glosses(entry, found));
             } catch (RuntimeException | LinkageError e) {
                 failures.add(new RuleFailure(entry.id(), entry.provider(), lastBar(found), e));
             }
@@ -101,10 +101,10 @@ public final class Rulebook {
         }
     }
 
-    private static List<Gloss> glosses(String id, List<Finding> found) {
+    private static List<Gloss> glosses(Admission.Entry entry, List<Finding> found) {
         return found.stream()
                 .sorted(Comparator.comparingInt(finding -> finding.note().index()))
-                .map(finding -> new Gloss(id, finding, finding.text()))
+                .map(finding -> new Gloss(entry.id(), entry.line(), finding, finding.text()))
                 .toList();
     }
 

@@ -46,7 +46,7 @@ final class Texts {
         Map<Line, Last> lastOf = new EnumMap<>(Line.class);
         List<Gloss> resolved = new ArrayList<>();
         for (Gloss gloss : glosses) {
-            Line line = gloss.finding().line();
+            Line line = gloss.line();
             Optional<Last> next =
                     gloss.text().map(text -> new Last(gloss.finding().note().bar(), text));
             boolean repeats = next.isPresent() && next.get().equals(lastOf.get(line));

@@ -13,7 +13,6 @@ import org.fretgloss.neck.StringFret;
 import org.fretgloss.page.RandomSolos;
 import org.fretgloss.page.SoloText;
 import org.fretgloss.rule.Finding;
-import org.fretgloss.rule.Line;
 import org.fretgloss.rule.Settings;
 import org.fretgloss.solo.Note;
 import org.junit.jupiter.api.Test;
@@ -43,7 +42,6 @@ class BoxMarksTest {
         assertThat(found).extracting(finding -> finding.note().index()).containsExactly(0, 3);
         assertThat(found).extracting(finding -> finding.lastNote().index()).containsExactly(2, 6);
         assertThat(found.get(1).values()).isEqualTo(Map.of("box", 4, "lowestFret", 12, "highestFret", 15));
-        assertThat(found.get(1).line()).isEqualTo(Line.BOX);
         assertThat(found.get(1).explanation())
                 .isEqualTo("From bar 2 beat 1 on the hand is in box 4 of A minor pentatonic: frets 12 to 15.");
     }

@@ -12,6 +12,7 @@ import org.fretgloss.analysis.Analysis;
 import org.fretgloss.page.RandomSolos;
 import org.fretgloss.rule.Examination;
 import org.fretgloss.rule.Finding;
+import org.fretgloss.rule.Line;
 import org.fretgloss.rule.Rule;
 import org.fretgloss.rule.Rulebook;
 import org.fretgloss.rule.Settings;
@@ -37,6 +38,14 @@ class BuiltInMarksTest {
                 .extracting(Rule::id)
                 .containsExactly("box", "reach", "bend", "third", "outline", "outside", "space", "climax");
         assertThat(RULEBOOK.refused()).isEmpty();
+    }
+
+    @Test
+    void standOnTheirLines() {
+        assertThat(RULEBOOK.rules())
+                .extracting(Rule::line)
+                .containsExactly(
+                        Line.BOX, Line.BOX, Line.MOVES, Line.MOVES, Line.OUTLINE, Line.NOTES, Line.SHAPE, Line.SHAPE);
     }
 
     @ParameterizedTest

@@ -10,7 +10,6 @@ import org.fretgloss.analysis.Analysis;
 import org.fretgloss.analysis.Climax;
 import org.fretgloss.page.SoloText;
 import org.fretgloss.rule.Finding;
-import org.fretgloss.rule.Line;
 import org.fretgloss.rule.Rule;
 import org.fretgloss.rule.SettingException;
 import org.fretgloss.rule.Settings;
@@ -32,7 +31,6 @@ class ShapeMarksTest {
                 .satisfies(space -> {
                     assertThat(space.note().index()).isEqualTo(1);
                     assertThat(space.lastNote().index()).isEqualTo(2);
-                    assertThat(space.line()).isEqualTo(Line.SHAPE);
                     assertThat(space.values()).isEqualTo(Map.of("beats", Fraction.of(7, 2)));
                     assertThat(space.explanation())
                             .startsWith(

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.rule.Finding;
+import org.fretgloss.rule.Line;
 import org.fretgloss.rule.Option;
 import org.fretgloss.rule.Rule;
 import org.fretgloss.rule.Settings;
@@ -51,6 +52,11 @@ class PageCheckTest {
 
         Shy(Option<?>... options) {
             this.options = List.of(options);
+        }
+
+        @Override
+        public Line line() {
+            return Line.NOTES;
         }
 
         @Override

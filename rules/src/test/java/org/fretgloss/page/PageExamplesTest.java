@@ -20,6 +20,11 @@ class PageExamplesTest {
         private static final Option<Integer> FROM = Option.ofInt("from", 12, 0, 24, "lowest fret marked");
 
         @Override
+        public Line line() {
+            return Line.NOTES;
+        }
+
+        @Override
         public List<Option<?>> options() {
             return List.of(FROM);
         }
@@ -28,11 +33,8 @@ class PageExamplesTest {
         public Stream<Finding> examine(Analysis analysis, Settings settings) {
             return analysis.solo().notes().stream()
                     .filter(note -> note.at().orElseThrow().fret() >= settings.get(FROM))
-                    .map(note -> Finding.at(note)
-                            .on(Line.NOTES)
-                            .text("high")
-                            .explain("High up.")
-                            .build());
+                    .map(note ->
+                            Finding.at(note).text("high").explain("High up.").build());
         }
     }
 

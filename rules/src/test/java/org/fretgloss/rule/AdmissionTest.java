@@ -75,6 +75,11 @@ class AdmissionTest {
             }
 
             @Override
+            public Line line() {
+                return Line.NOTES;
+            }
+
+            @Override
             public Stream<Finding> examine(Analysis analysis, Settings settings) {
                 return Stream.empty();
             }
@@ -90,6 +95,11 @@ class AdmissionTest {
             @Override
             public String id() {
                 throw new IllegalStateException("no id today");
+            }
+
+            @Override
+            public Line line() {
+                return Line.NOTES;
             }
 
             @Override

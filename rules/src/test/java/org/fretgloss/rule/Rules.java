@@ -13,12 +13,22 @@ final class Rules {
 
     private Rules() {}
 
-    /** A rule by what it finds. */
+    /** A rule on the moves line by what it finds. */
     static Rule rule(String id, Function<Solo, Stream<Finding>> examine) {
+        return rule(id, Line.MOVES, examine);
+    }
+
+    /** A rule by what it finds. */
+    static Rule rule(String id, Line line, Function<Solo, Stream<Finding>> examine) {
         return new Rule() {
             @Override
             public String id() {
                 return id;
+            }
+
+            @Override
+            public Line line() {
+                return line;
             }
 
             @Override
@@ -51,9 +61,9 @@ final class Rules {
         return provider("our rules", RuleProvider.INTERFACE_LEVEL, rules);
     }
 
-    /** A finding with a text on the moves line. */
+    /** A finding with a text. */
     static Finding.Builder finding(Solo solo, int note, String text) {
-        return Finding.at(solo.notes().get(note)).on(Line.MOVES).text(text).explain("As it is.");
+        return Finding.at(solo.notes().get(note)).text(text).explain("As it is.");
     }
 
     /** The analysis of a solo about which nothing is said. */

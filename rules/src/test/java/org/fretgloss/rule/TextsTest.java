@@ -87,8 +87,7 @@ class TextsTest {
     void linesDoNotHinderEachOther() {
         Rule moves = rule("moves", solo -> Stream.of(finding(solo, 0, "same").build()));
         Rule notes = rule(
-                "notes",
-                solo -> Stream.of(finding(solo, 0, "same").on(Line.NOTES).build()));
+                "notes", Line.NOTES, solo -> Stream.of(finding(solo, 0, "same").build()));
         assertThat(texts(Map.of(), moves, notes)).containsExactly("same", "same");
     }
 }

@@ -1,8 +1,11 @@
 package org.fretgloss.annotator.cli;
 
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fretgloss.page.RulePage;
 import org.fretgloss.pitch.UnknownNameException;
 import org.fretgloss.rule.Rule;
@@ -15,8 +18,10 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Lists the rules, or shows one rule's page. */
-@Command(name = "rules", description = "Lists the rules; with an ID shows that rule's page.")
+/** Lists the rules, each with the line it writes on, or shows one rule's page. */
+@Command(
+        name = "rules",
+        description = "Lists the rules and the line each writes on; with an ID shows that rule's page.")
 final class RulesCommand implements Callable<Integer> {
 
     private final Console console;
@@ -44,19 +49,23 @@ final class RulesCommand implements Callable<Integer> {
     }
 
     private static String list(Rulebook rulebook) {
-        int width = rulebook.rules().stream()
-                .mapToInt(rule -> rule.id().length())
-                .max()
-                .orElse(0);
-        StringBuilder list = new StringBuilder();
-        for (Rule rule : rulebook.rules()) {
-            String sentence = RulePage.of(rule).map(RulePage::summary).orElse("has no page");
-            list.append(rule.id())
-                    .append(" ".repeat(width - rule.id().length() + 2))
-                    .append(sentence)
-                    .append('\n');
-        }
-        return list.toString();
+        List<Rule> rules = rulebook.rules();
+        int ids = widest(rules.stream().map(Rule::id));
+        int lines = widest(rules.stream().map(rule -> rule.line().toString()));
+        return rules.stream()
+                .map(rule -> padded(rule.id(), ids)
+                        + padded(rule.line().toString(), lines)
+                        + RulePage.of(rule).map(RulePage::summary).orElse("has no page")
+                        + '\n')
+                .collect(Collectors.joining());
+    }
+
+    private static int widest(Stream<String> texts) {
+        return texts.mapToInt(String::length).max().orElse(0);
+    }
+
+    private static String padded(String text, int width) {
+        return text + " ".repeat(width - text.length() + 2);
     }
 
     private String page(Rulebook rulebook, String name) {

@@ -147,7 +147,7 @@ public final class FindingsJson {
             json.addProperty("string", at.string());
             json.addProperty("fret", at.fret());
         });
-        json.addProperty("line", finding.line().toString());
+        json.addProperty("line", gloss.line().toString());
         json.add("text", gloss.text().<JsonElement>map(JsonPrimitive::new).orElse(JsonNull.INSTANCE));
         json.addProperty("explanation", finding.explanation());
         json.add("confidence", share(finding.confidence()));

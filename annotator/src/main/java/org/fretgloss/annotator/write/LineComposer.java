@@ -58,8 +58,7 @@ public final class LineComposer {
     }
 
     private void gloss(Gloss gloss) {
-        gloss.text()
-                .ifPresent(text -> say(gloss.finding().line(), gloss.finding().note(), text));
+        gloss.text().ifPresent(text -> say(gloss.line(), gloss.finding().note(), text));
     }
 
     private boolean isUncarried(Gloss gloss) {
