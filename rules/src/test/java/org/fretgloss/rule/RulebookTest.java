@@ -38,6 +38,19 @@ class RulebookTest {
     }
 
     @Test
+    void aFindingStandsOnItsRulesLine() {
+        Rule shape = rule(
+                "shape", Line.SHAPE, solo -> Stream.of(finding(solo, 0, "a").build()));
+        Rule moves = rule(
+                "moves", Line.MOVES, solo -> Stream.of(finding(solo, 0, "b").build()));
+        assertThat(Rulebook.of(provider(shape, moves))
+                        .examine(analysis(TWO_BARS), Map.of())
+                        .glosses())
+                .extracting(Gloss::line)
+                .containsExactly(Line.SHAPE, Line.MOVES);
+    }
+
+    @Test
     void aRuleThatBreaksLeavesNothingBehindAndTheOthersGoOn() {
         Rule breaks = rule(
                 "breaks",
