@@ -52,7 +52,7 @@ class ShapeMarksTest {
     void theLeastSpaceHasBounds() {
         assertThatThrownBy(() -> Settings.of(new Space(), Map.of("from", "0")))
                 .isInstanceOf(SettingException.class)
-                .hasMessage("option 'from' takes 1/2 to 64, not '0'");
+                .hasMessage("rule 'space': option 'from' takes 1/2 to 64, not '0'");
     }
 
     @Test

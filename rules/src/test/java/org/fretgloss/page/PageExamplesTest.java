@@ -76,7 +76,8 @@ class PageExamplesTest {
     @Test
     void whatCannotBeReadIsTold() {
         assertThat(run(true, "3/12:5")).singleElement().asString().contains("bar 1 holds 5 quarter notes");
-        assertThat(run(false, "option: form=2\n3/7:4")).containsExactly("the example cannot be read: no option 'form'");
+        assertThat(run(false, "option: form=2\n3/7:4"))
+                .containsExactly("the example cannot be read: rule 'high': no option 'form'");
     }
 
     @Test
