@@ -92,10 +92,7 @@ final class Attacks {
         return from.stroke().marks().beginsLegato()
                 && (note.stroke().marks().endsLegato()
                         || from.stroke().grace()
-                        || from.stroke()
-                                .onset()
-                                .plus(from.stroke().duration())
-                                .equals(note.stroke().onset()));
+                        || from.stroke().end().equals(note.stroke().onset()));
     }
 
     private void leaveOpen(int place) {

@@ -14,11 +14,6 @@ import org.fretgloss.time.Meter;
  */
 final class BarRuler {
 
-    /** Bounds within which two moments can always be compared and added exactly in 64 bits. */
-    private static final long LONGEST = 1 << 20;
-
-    private static final long FINEST = 1 << 20;
-
     private final Timeline solo;
     private final List<Timeline> parts;
     private final List<Bar> bars = new ArrayList<>();
@@ -31,21 +26,26 @@ final class BarRuler {
     /**
      * Measures the bars out.
      *
-     * @throws ScoreException if the part has no bars, or their lengths add up beyond all reason
+     * @throws ScoreException if their lengths cannot be counted
      */
     static List<Bar> bars(Timeline solo, List<Timeline> parts) throws ScoreException {
         return new BarRuler(solo, parts).measure();
     }
 
     private List<Bar> measure() throws ScoreException {
-        if (solo.measures().isEmpty()) {
-            throw new ScoreException(solo.source().label() + " has no bars");
-        }
         Fraction start = Fraction.ZERO;
         for (int i = 0; i < solo.measures().size(); i++) {
             Bar bar = bar(i, start);
             bars.add(bar);
-            start = within(bar);
+            try {
+                start = Exact.checked(bar.end());
+            } catch (ArithmeticException e) {
+                throw new ScoreException(
+                        solo.source().label() + ", bar " + bar.number()
+                                + ": the lengths up to here are too long or too fine to be counted;"
+                                + " export the score again",
+                        e);
+            }
         }
         return List.copyOf(bars);
     }
@@ -105,14 +105,5 @@ final class BarRuler {
                 .filter(before -> before.matches("\\d{1,8}"))
                 .map(before -> String.valueOf(Integer.parseInt(before) + 1))
                 .orElse(String.valueOf(index + 1));
-    }
-
-    private Fraction within(Bar bar) throws ScoreException {
-        Fraction end = bar.end();
-        if (end.denominator() > FINEST || end.isMoreThan(Fraction.of(LONGEST))) {
-            throw new ScoreException(solo.source().label() + ", bar " + bar.number()
-                    + ": the note lengths are too long or too fine to be counted: export the score again");
-        }
-        return end;
     }
 }

@@ -8,8 +8,11 @@ import org.audiveris.proxymusic.Harmony;
 import org.audiveris.proxymusic.HarmonyAlter;
 import org.audiveris.proxymusic.Kind;
 import org.audiveris.proxymusic.KindValue;
+import org.audiveris.proxymusic.Numeral;
 import org.audiveris.proxymusic.Root;
+import org.audiveris.proxymusic.StyleText;
 import org.fretgloss.pitch.ChordKind;
+import org.fretgloss.pitch.ChordName;
 import org.fretgloss.pitch.ChordSymbol;
 import org.fretgloss.pitch.DegreeChange;
 import org.fretgloss.pitch.PitchClass;
@@ -35,7 +38,7 @@ final class ChordReader {
     private ChordReader() {}
 
     static Reading read(Harmony harmony) {
-        List<Object> items = harmony.getHarmonyChord();
+        List<Object> items = firstChord(harmony.getHarmonyChord());
         Optional<Kind> kind = first(items, Kind.class);
         if (kind.filter(ChordReader::saysNoChord).isPresent()) {
             return new NoChord();
@@ -44,15 +47,37 @@ final class ChordReader {
         if (root.isEmpty()) {
             return new Unread("a chord symbol without a root is passed over");
         }
-        if (kind.isPresent() && kind.get().getValue() == null) {
-            return new Unread("a chord symbol of an unknown kind is passed over");
+        if (kind.isEmpty() || kind.get().getValue() == null) {
+            return asPrinted(root.get(), kind.map(Kind::getText).orElse(""), bass(items));
         }
-        ChordKind sort = kind.flatMap(
-                        written -> ChordKind.ofValue(written.getValue().value()))
-                .orElse(ChordKind.MAJOR);
+        ChordKind sort = ChordKind.ofValue(kind.get().getValue().value()).orElse(ChordKind.OTHER);
         return ChordSymbol.of(root.get(), sort, degrees(items), bass(items))
                 .<Reading>map(Named::new)
                 .orElseGet(NoChord::new);
+    }
+
+    /** Some programs leave the kind empty and only say how it is printed; a bare root is a major chord. */
+    private static Reading asPrinted(PitchClass root, String suffix, Optional<PitchClass> bass) {
+        try {
+            return new Named(ChordName.parse(
+                    root + suffix.strip() + bass.map(note -> "/" + note).orElse("")));
+        } catch (IllegalArgumentException e) {
+            return new Unread("a chord symbol of an unknown kind is passed over");
+        }
+    }
+
+    /** Further roots and functions in one harmony are chords stacked over the first. */
+    private static List<Object> firstChord(List<Object> items) {
+        for (int i = 1; i < items.size(); i++) {
+            if (isHead(items.get(i)) && isHead(items.get(0))) {
+                return items.subList(0, i);
+            }
+        }
+        return items;
+    }
+
+    private static boolean isHead(Object item) {
+        return item instanceof Root || item instanceof Numeral || item instanceof StyleText;
     }
 
     private static boolean saysNoChord(Kind kind) {
@@ -60,7 +85,6 @@ final class ChordReader {
         return kind.getValue() == KindValue.NONE || text.matches("(?i)n\\.?\\s*c\\.?|no chord");
     }
 
-    /** The first chord of a harmony; further ones are stacked functions over it. */
     private static <T> Optional<T> first(List<Object> items, Class<T> type) {
         return items.stream().filter(type::isInstance).map(type::cast).findFirst();
     }

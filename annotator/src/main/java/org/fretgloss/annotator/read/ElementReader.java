@@ -2,15 +2,16 @@ package org.fretgloss.annotator.read;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.audiveris.proxymusic.Notations;
 import org.audiveris.proxymusic.Note;
+import org.audiveris.proxymusic.NoteheadValue;
 import org.audiveris.proxymusic.StartStop;
 import org.audiveris.proxymusic.Tied;
 import org.audiveris.proxymusic.TiedType;
 import org.audiveris.proxymusic.YesNo;
+import org.fretgloss.annotator.file.ScoreException;
 import org.fretgloss.neck.StringFret;
 import org.fretgloss.pitch.Pitch;
 import org.fretgloss.solo.Bar;
@@ -21,22 +22,37 @@ import org.fretgloss.time.Fraction;
 final class ElementReader {
 
     private final List<Bar> bars;
-    private final Map<Note, Integer> ordinals;
+    private final ParsedScore score;
     private final PlayingSpans spans;
     private final Notices notices;
 
-    private ElementReader(List<Bar> bars, Map<Note, Integer> ordinals, PlayingSpans spans, Notices notices) {
+    private ElementReader(List<Bar> bars, ParsedScore score, PlayingSpans spans, Notices notices) {
         this.bars = bars;
-        this.ordinals = ordinals;
+        this.score = score;
         this.spans = spans;
         this.notices = notices;
     }
 
-    /** The elements in the order of the document. */
-    static List<NoteElement> read(Timeline part, List<Bar> bars, Map<Note, Integer> ordinals, Notices notices) {
-        ElementReader reader = new ElementReader(bars, ordinals, PlayingSpans.of(part, bars), notices);
+    /**
+     * The elements in the order of the document.
+     *
+     * @throws ScoreException if a moment cannot be counted exactly
+     */
+    static List<NoteElement> read(Timeline part, List<Bar> bars, ParsedScore score, Notices notices)
+            throws ScoreException {
+        ElementReader reader = new ElementReader(bars, score, PlayingSpans.of(part, bars), notices);
         List<NoteElement> elements = new ArrayList<>();
-        part.notes().forEach(placed -> reader.read(placed).ifPresent(elements::add));
+        for (PlacedNote placed : part.notes()) {
+            try {
+                reader.read(placed).ifPresent(elements::add);
+            } catch (ArithmeticException e) {
+                throw new ScoreException(
+                        part.source().label() + ", bar "
+                                + bars.get(placed.bar()).number()
+                                + ": the note lengths are too fine to be counted; export the score again",
+                        e);
+            }
+        }
         return List.copyOf(elements);
     }
 
@@ -51,17 +67,14 @@ final class ElementReader {
         Bar bar = bars.get(placed.bar());
         Optional<Pitch> pitch = WrittenPitch.of(note.getPitch());
         Optional<StringFret> place = PlaceReader.read(note);
-        if (pitch.isEmpty() && place.isEmpty()) {
-            notices.say(
-                    note.getUnpitched() == null
-                            ? "a note without a readable pitch is left out"
-                            : "percussion notes without pitch are left out",
-                    bar.number());
+        if (isSlash(note) || (pitch.isEmpty() && place.isEmpty())) {
+            notices.say(whyLeftOut(note), bar.number());
             return Optional.empty();
         }
-        Fraction onset = bar.start().plus(placed.at());
+        Fraction onset = Exact.checked(bar.start().plus(placed.at()));
+        Exact.checked(onset.plus(placed.duration()));
         return Optional.of(new NoteElement(
-                ordinals.getOrDefault(note, 0),
+                score.ordinal(note),
                 onset.equals(bar.end()) ? barAfter(bar) : bar,
                 onset,
                 placed.duration(),
@@ -76,6 +89,20 @@ final class ElementReader {
                 place,
                 placed.transposition(),
                 marks(placed, onset)));
+    }
+
+    /** A slash says only that something is played to the chord. */
+    private static boolean isSlash(Note note) {
+        return note.getNotehead() != null && note.getNotehead().getValue() == NoteheadValue.SLASH;
+    }
+
+    private static String whyLeftOut(Note note) {
+        if (isSlash(note)) {
+            return "rhythm slashes are left out";
+        }
+        return note.getUnpitched() == null
+                ? "a note without a readable pitch is left out"
+                : "percussion notes without pitch are left out";
     }
 
     /** Grace notes at the end of a bar lean on the first note of the next. */

@@ -29,13 +29,12 @@ final class PartChoice {
         if (sounding.isEmpty()) {
             throw new ScoreException("the score has no notes that sound with a pitch: there is no solo to read");
         }
-        // Of equals max takes the last, so the list is gone through from its end.
         PartProfile likeliest = sounding.stream()
                 .max(Comparator.comparingDouble(PartProfile::weight)
                         .thenComparing(part -> -part.source().place()))
                 .orElseThrow();
         if (sounding.size() > 1) {
-            notices.say(likeliest.source().label() + " is read as the solo; choose another part of: "
+            notices.say(likeliest.source().label() + " is read as the solo; --part chooses another: "
                     + names(sounding.stream()
                             .filter(part ->
                                     part.source().place() != likeliest.source().place())

@@ -10,7 +10,7 @@ import org.fretgloss.time.Fraction;
  * What speaks for a part being the solo.
  *
  * @param source the part
- * @param notes how many elements sound
+ * @param notes how many notes sound
  * @param fretted share of them with string and fret
  * @param marks bends, slides, hammer-ons and the like for each note
  * @param single share of its moments at which one note begins alone
@@ -21,21 +21,21 @@ record PartProfile(PartSource source, int notes, double fretted, double marks, d
     private static final int LAST_GUITAR = 32;
     private static final int LAST_BASS = 40;
 
-    static PartProfile of(PartSource source, List<NoteElement> elements) {
+    static PartProfile of(PartSource source, List<Stroke> strokes) {
         Map<Fraction, Integer> moments = new HashMap<>();
         int fretted = 0;
         int marks = 0;
-        for (NoteElement element : elements) {
-            moments.merge(element.onset(), 1, Integer::sum);
-            fretted += element.place().isPresent() ? 1 : 0;
-            marks += element.marks().count();
+        for (Stroke stroke : strokes) {
+            moments.merge(stroke.onset(), 1, Integer::sum);
+            fretted += stroke.place().isPresent() ? 1 : 0;
+            marks += stroke.marks().count();
         }
         long single = moments.values().stream().filter(count -> count == 1).count();
         return new PartProfile(
                 source,
-                elements.size(),
-                share(fretted, elements.size()),
-                share(marks, elements.size()),
+                strokes.size(),
+                share(fretted, strokes.size()),
+                share(marks, strokes.size()),
                 share(single, moments.size()));
     }
 

@@ -6,32 +6,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.audiveris.proxymusic.Note;
 import org.fretgloss.annotator.file.NoteScanner;
 import org.fretgloss.annotator.file.ScoreException;
 import org.fretgloss.annotator.file.ScoreFile;
 import org.fretgloss.neck.Tuning;
-import org.fretgloss.solo.Bar;
 import org.fretgloss.solo.Solo;
 
 /** From the text of a score to the solo in it. */
 public final class ScoreReader {
 
-    /** A part as far as it must be read to tell whether it is the solo. */
-    private record Candidate(Timeline timeline, List<Bar> bars, List<NoteElement> elements, Notices notices) {
-
-        PartProfile profile() {
-            return PartProfile.of(timeline.source(), elements);
-        }
-    }
-
-    private final ParsedScore score;
-    private final List<Timeline> timelines = new ArrayList<>();
-    private final List<Notices> noticesByPart = new ArrayList<>();
-
-    private ScoreReader(ParsedScore score) {
-        this.score = score;
-    }
+    private ScoreReader() {}
 
     /**
      * Reads a score.
@@ -53,70 +37,57 @@ public final class ScoreReader {
     public static Reading read(NoteScanner scanner, Optional<String> wanted) throws ScoreException {
         ParsedScore score = ScoreParser.parse(scanner);
         try {
-            return new ScoreReader(score).read(wanted);
+            return read(score, wanted);
         } catch (ArithmeticException e) {
             throw new ScoreException("the note lengths are too fine to be counted: export the score again", e);
         }
     }
 
-    private Reading read(Optional<String> wanted) throws ScoreException {
+    private static Reading read(ParsedScore score, Optional<String> wanted) throws ScoreException {
+        List<Notices> noticesByPart =
+                score.parts().stream().map(part -> new Notices()).toList();
+        List<Timeline> timelines = new ArrayList<>();
         for (PartSource source : score.parts()) {
-            Notices notices = new Notices();
-            noticesByPart.add(notices);
-            timelines.add(TimelineReader.read(source, notices));
+            timelines.add(TimelineReader.read(source, noticesByPart.get(source.place())));
         }
-        List<Candidate> candidates = new ArrayList<>();
+        List<PartReading> parts = new ArrayList<>();
         for (Timeline timeline : timelines) {
-            if (!timeline.measures().isEmpty()) {
-                candidates.add(candidate(timeline));
-            }
+            Notices notices = noticesByPart.get(timeline.source().place());
+            parts.add(PartReading.of(timeline, timelines, score, notices));
         }
         Notices notices = new Notices();
-        PartSource chosen =
-                PartChoice.choose(candidates.stream().map(Candidate::profile).toList(), wanted, notices);
-        Candidate solo = candidates.stream()
-                .filter(candidate -> candidate.timeline().source().place() == chosen.place())
-                .findFirst()
-                .orElseThrow();
-        notices.addAll(solo.notices());
-        return reading(solo, notices);
+        PartSource chosen = PartChoice.choose(profiles(parts), wanted, notices);
+        notices.addAll(noticesByPart.get(chosen.place()));
+        return reading(score, parts.get(chosen.place()), timelines, notices);
     }
 
-    private Candidate candidate(Timeline timeline) throws ScoreException {
-        Notices notices = noticesByPart.get(timeline.source().place());
-        List<Bar> bars = BarRuler.bars(timeline, timelines);
-        List<NoteElement> elements =
-                HarmonicChords.joined(ElementReader.read(timeline, bars, score.ordinals(), notices));
-        return new Candidate(timeline, bars, elements, notices);
+    private static List<PartProfile> profiles(List<PartReading> parts) {
+        return parts.stream()
+                .map(part -> PartProfile.of(part.source(), part.strokes()))
+                .toList();
     }
 
-    private Reading reading(Candidate part, Notices notices) {
-        Staves staves = Staves.of(part.timeline());
-        List<Stroke> strokes = StaffPairing.pair(TieMerger.merge(part.elements(), staves::isTablature), staves);
-        Tuning tuning = TuningReader.read(staves, strokes, notices);
-        List<Sounding> sounding = GraceBends.moved(PitchReader.read(strokes, tuning, notices));
+    private static Reading reading(ParsedScore score, PartReading part, List<Timeline> timelines, Notices notices) {
+        Tuning tuning = TuningReader.read(part.staves(), part.strokes(), notices);
+        List<Sounding> sounding = GraceBends.moved(PitchReader.read(part.strokes(), tuning, notices));
         Solo solo = new Solo(
                 score.title(),
-                part.timeline().source().part(),
+                part.source().part(),
                 tuning,
                 part.bars(),
                 NoteAssembler.notes(sounding, notices),
                 ChordMarks.read(part.timeline(), timelines, part.bars(), notices),
                 Tempos.read(timelines, part.bars()));
-        Map<Integer, Integer> carriers = Carriers.of(sounding, part.elements(), staves, notices);
+        Map<Integer, Integer> carriers = Carriers.of(sounding, part.elements(), part.staves(), notices);
         return new Reading(
                 solo,
                 carriers,
-                ordinals(part.timeline()),
+                ordinals(score, part.timeline()),
                 notices.list(),
                 score.parts().stream().map(PartSource::part).toList());
     }
 
-    private Set<Integer> ordinals(Timeline part) {
-        return part.notes().stream().map(PlacedNote::note).map(this::ordinal).collect(Collectors.toSet());
-    }
-
-    private int ordinal(Note note) {
-        return score.ordinals().getOrDefault(note, 0);
+    private static Set<Integer> ordinals(ParsedScore score, Timeline part) {
+        return part.notes().stream().map(PlacedNote::note).map(score::ordinal).collect(Collectors.toSet());
     }
 }

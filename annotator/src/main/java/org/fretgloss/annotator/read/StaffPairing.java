@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
+import org.fretgloss.neck.StringFret;
 import org.fretgloss.pitch.Pitch;
 import org.fretgloss.time.Fraction;
 
@@ -81,16 +82,27 @@ final class StaffPairing {
                 .toList();
     }
 
+    /** In order of time, as the strokes come. */
     private List<Stroke> joined(List<Stroke> strokes) {
         List<Stroke> joined = new ArrayList<>();
+        Map<StringFret, Fraction> soundsUntil = new HashMap<>();
         for (Stroke stroke : strokes) {
             if (twins.containsKey(stroke)) {
-                joined.add(stroke.withTablature(twins.get(stroke)));
-            } else if (!shownTwice.contains(stroke)) {
+                Stroke whole = stroke.withTablature(twins.get(stroke));
+                whole.place().ifPresent(place -> soundsUntil.put(place, whole.end()));
+                joined.add(whole);
+            } else if (!shownTwice.contains(stroke) && !goesOn(stroke, soundsUntil)) {
                 joined.add(stroke);
             }
         }
         return joined;
+    }
+
+    /** Tablature may repeat the fret of a note that the notation staff ties, without a tie of its own. */
+    private static boolean goesOn(Stroke stroke, Map<StringFret, Fraction> soundsUntil) {
+        return stroke.place()
+                .filter(place -> stroke.onset().isLessThan(soundsUntil.getOrDefault(place, Fraction.ZERO)))
+                .isPresent();
     }
 
     private static int pitch(Stroke stroke) {

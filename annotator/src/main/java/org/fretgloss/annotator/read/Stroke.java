@@ -31,9 +31,13 @@ record Stroke(List<NoteElement> elements, boolean tieOpen, Optional<StringFret> 
         return first().onset();
     }
 
+    Fraction end() {
+        return elements.get(elements.size() - 1).end();
+    }
+
     /** From its first onset to its last end. */
     Fraction duration() {
-        return elements.get(elements.size() - 1).end().minus(onset());
+        return end().minus(onset());
     }
 
     boolean grace() {

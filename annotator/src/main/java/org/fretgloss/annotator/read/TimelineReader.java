@@ -57,15 +57,19 @@ final class TimelineReader {
             try {
                 read(measure);
             } catch (ScoreException e) {
-                throw new ScoreException(source.label() + ", bar " + label(measure) + ": " + e.getMessage(), e);
+                throw new ScoreException(place(measure) + e.getMessage(), e);
             } catch (ArithmeticException e) {
                 throw new ScoreException(
-                        source.label() + ", bar " + label(measure)
-                                + ": the note lengths are too fine to be counted: export the score again",
-                        e);
+                        place(measure) + "the note lengths are too fine to be counted; export the score again", e);
             }
         }
         return new Timeline(source, measures, notes, harmonies, directions, sounds, attributes);
+    }
+
+    private String place(ScorePartwise.Part.Measure measure) {
+        Fraction beat = signatures.meter().orElse(Meter.COMMON).beatLength();
+        return source.label() + ", bar " + label(measure) + " beat "
+                + clock.now().dividedBy(beat).plus(Fraction.ONE) + ": ";
     }
 
     private void read(ScorePartwise.Part.Measure measure) throws ScoreException {
