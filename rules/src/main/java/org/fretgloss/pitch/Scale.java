@@ -98,7 +98,7 @@ public enum Scale {
         return contains(4);
     }
 
-    /** The pentatonic at its heart: the major one where the third is major only, otherwise the minor one. */
+    /** The pentatonic at its heart: the major one where the scale has a major third, otherwise the minor one. */
     public Scale pentatonic() {
         return hasMajorThird() ? MAJOR_PENTATONIC : MINOR_PENTATONIC;
     }
