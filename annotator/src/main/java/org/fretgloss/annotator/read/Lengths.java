@@ -28,9 +28,9 @@ final class Lengths {
      */
     static Fraction of(BigDecimal duration, Fraction divisions) throws ScoreException {
         Fraction length = Numbers.fraction(duration)
-                .orElseThrow(() -> new ScoreException("something lasts absurdly long: export the score again"));
+                .orElseThrow(() -> new ScoreException("something lasts absurdly long; export the score again"));
         if (length.isNegative()) {
-            throw new ScoreException("something lasts for a negative time: export the score again");
+            throw new ScoreException("something lasts for a negative time; export the score again");
         }
         return length.dividedBy(divisions);
     }

@@ -36,7 +36,7 @@ final class ScoreParser {
                     }
                 }
             });
-            return understand(unmarshaller.unmarshal(scanner.reader()), ordinals);
+            return understand(unmarshaller.unmarshal(new KnownAttributes(scanner.reader())), ordinals);
         } catch (JAXBException e) {
             throw scanner.explain(e);
         }
@@ -56,7 +56,7 @@ final class ScoreParser {
                     PartSources.of(score.getPartList(), parts),
                     ordinals);
         }
-        throw new ScoreException("this is XML, but no MusicXML score: export the transcription as MusicXML");
+        throw new ScoreException("this is XML, but no MusicXML score; export the transcription as MusicXML");
     }
 
     /** Building the context takes longer than reading most scores, so it is built once, when first needed. */

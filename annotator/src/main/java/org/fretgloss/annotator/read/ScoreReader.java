@@ -39,7 +39,7 @@ public final class ScoreReader {
         try {
             return read(score, wanted);
         } catch (ArithmeticException e) {
-            throw new ScoreException("the note lengths are too fine to be counted: export the score again", e);
+            throw new ScoreException("the note lengths are too fine to be counted; export the score again", e);
         }
     }
 

@@ -60,7 +60,7 @@ final class Signatures {
             divisions = Numbers.fraction(attributes.getDivisions())
                     .filter(Fraction::isPositive)
                     .orElseThrow(() -> new ScoreException(
-                            "the divisions of a quarter note are not above 0: export the score again"));
+                            "the divisions of a quarter note are not above 0; export the score again"));
         }
         for (Time time : attributes.getTime()) {
             if (isOfFirstStaff(time.getNumber())) {

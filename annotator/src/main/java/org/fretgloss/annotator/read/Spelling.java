@@ -8,7 +8,7 @@ import org.fretgloss.pitch.Step;
 /** The names of sounding pitches: as written where that fits, else as the key signature suggests. */
 final class Spelling {
 
-    /** In C: from E♭, three fifths below the key, to G♯, eight above. */
+    /** From the major tonic: ♭3, three fifths below it, to ♯5, eight above. */
     private static final int LOWEST_FIFTH = -3;
 
     private Spelling() {}

@@ -35,7 +35,7 @@ final class TuningReader {
                         .thenComparing(TuningReader::highestFirst))
                 .orElseGet(() -> undeclared(staves, strokes, notices));
         int capo = staves.capo().orElse(0);
-        if (capo > HIGHEST_CAPO) {
+        if (capo < 0 || capo > HIGHEST_CAPO) {
             notices.say("a capo on fret " + capo + " cannot be, so the score is read without one");
             capo = 0;
         }
