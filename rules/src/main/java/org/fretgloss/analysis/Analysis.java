@@ -82,9 +82,9 @@ public record Analysis(
         return home.scale().degreeOf(midi);
     }
 
-    /** A sounding note spelled against the home tonic. */
+    /** A sounding note as the home spells it. */
     public Pitch spell(int midi) {
-        return home.scale().spell(midi);
+        return home.spell(midi);
     }
 
     /** Whether the note opens a phrase: the first note, or one after a silence of a beat or more. */

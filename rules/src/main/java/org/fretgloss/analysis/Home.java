@@ -2,6 +2,7 @@ package org.fretgloss.analysis;
 
 import java.util.List;
 import java.util.Optional;
+import org.fretgloss.pitch.Pitch;
 
 /**
  * Where a solo is at home.
@@ -15,5 +16,15 @@ public record Home(HomeScale scale, List<AddedNote> added, double confidence, Op
 
     public Home {
         added = List.copyOf(added);
+    }
+
+    /** A sounding note as this home spells it: an added note as the list of them does, any other by its degree. */
+    public Pitch spell(int midi) {
+        return added.stream()
+                .map(AddedNote::pitch)
+                .filter(name -> name.chroma() == Math.floorMod(midi, 12))
+                .findFirst()
+                .map(name -> Pitch.spelled(midi, name))
+                .orElseGet(() -> scale.spell(midi));
     }
 }

@@ -3,6 +3,7 @@ package org.fretgloss.analysis;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.fretgloss.page.SoloText;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -62,5 +63,13 @@ class AddedNotesTest {
     })
     void onlyUnbentNotesTellTheSpelling(String notes, String added) {
         assertThat(addedTo("A minor pentatonic", notes)).isEqualTo(added);
+    }
+
+    @Test
+    void theWholeAnalysisSpellsAnAddedNoteAsItIsListed() {
+        SoloText example = SoloText.parse("home: G major pentatonic\n| G♯3:1 A3:1 G3:2 |");
+        assertThat(example.analysis().spell(56)).hasToString("G♯3");
+        assertThat(example.analysis().spell(68)).hasToString("G♯4");
+        assertThat(example.analysis().spell(57)).hasToString("A3");
     }
 }
