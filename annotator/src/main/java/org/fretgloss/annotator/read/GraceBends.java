@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.fretgloss.pitch.Pitch;
 import org.fretgloss.solo.Bend;
 
 /**
@@ -48,12 +47,13 @@ final class GraceBends {
     private static Optional<Sounding> bent(Sounding grace, Sounding main) {
         List<BendStep> steps =
                 Stream.concat(grace.bends().stream(), main.bends().stream()).toList();
-        if (main.at().isPresent() ? main.at().equals(grace.at()) : main.midi() == grace.midi()) {
-            return Optional.of(main.withBends(steps));
+        if (main.at().isPresent()) {
+            return main.at().equals(grace.at()) ? Optional.of(main.withBends(steps)) : Optional.empty();
         }
-        boolean atPeak = main.at().isEmpty() && main.midi() == grace.midi() + peak(grace);
-        Pitch struck = grace.pitch();
-        return atPeak ? Optional.of(main.withSound(struck, grace.at()).withBends(steps)) : Optional.empty();
+        boolean sameString = main.midi() == grace.midi() || main.midi() == grace.midi() + peak(grace);
+        return sameString
+                ? Optional.of(main.withSound(grace.pitch(), grace.at()).withBends(steps))
+                : Optional.empty();
     }
 
     private static int peak(Sounding grace) {

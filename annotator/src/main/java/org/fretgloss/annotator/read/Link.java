@@ -5,6 +5,7 @@ enum Link {
     HAMMER_ON,
     PULL_OFF,
     SLIDE,
+    SLUR,
     VIBRATO;
 
     boolean isLegato() {

@@ -60,9 +60,12 @@ record Marks(
         return ends.stream().anyMatch(Link::isLegato);
     }
 
-    /** How many marks of a player's hands there are; a muted or let-ring chord part has few. */
-    int count() {
-        return bends.size() + begins.size() + (tapped ? 1 : 0) + (has(Technique.VIBRATO) ? 1 : 0);
+    /** How many marks of a soloist's hands there are; a muted or let-ring chord part has few. */
+    long count() {
+        long joins = begins.stream()
+                .filter(link -> link.isLegato() || link == Link.SLIDE)
+                .count();
+        return bends.size() + joins + (tapped ? 1 : 0) + (has(Technique.VIBRATO) ? 1 : 0);
     }
 
     private Marks with(Marks other, List<BendStep> allBends) {

@@ -21,6 +21,7 @@ import org.audiveris.proxymusic.OtherNotation;
 import org.audiveris.proxymusic.OtherPlacementText;
 import org.audiveris.proxymusic.OtherPlay;
 import org.audiveris.proxymusic.Slide;
+import org.audiveris.proxymusic.Slur;
 import org.audiveris.proxymusic.StartStop;
 import org.audiveris.proxymusic.StartStopContinue;
 import org.audiveris.proxymusic.Technical;
@@ -78,6 +79,8 @@ final class MarksReader {
     private void notation(Object item) {
         if (item instanceof Tied tied && tied.getType() == TiedType.LET_RING) {
             techniques.add(Technique.LET_RING);
+        } else if (item instanceof Slur slur) {
+            line(Link.SLUR, slur.getType());
         } else if (item instanceof Slide slide) {
             link(Link.SLIDE, slide.getType());
         } else if (item instanceof Glissando glissando) {
@@ -135,10 +138,16 @@ final class MarksReader {
     }
 
     private void waves(Object item) {
-        if (item instanceof WavyLine line && line.getType() == StartStopContinue.START) {
-            begins.add(Link.VIBRATO);
-        } else if (item instanceof WavyLine line && line.getType() == StartStopContinue.STOP) {
-            ends.add(Link.VIBRATO);
+        if (item instanceof WavyLine waves) {
+            line(Link.VIBRATO, waves.getType());
+        }
+    }
+
+    private void line(Link link, @Nullable StartStopContinue type) {
+        if (type == StartStopContinue.START) {
+            begins.add(link);
+        } else if (type == StartStopContinue.STOP) {
+            ends.add(link);
         }
     }
 

@@ -24,7 +24,7 @@ record PartProfile(PartSource source, int notes, double fretted, double marks, d
     static PartProfile of(PartSource source, List<Stroke> strokes) {
         Map<Fraction, Integer> moments = new HashMap<>();
         int fretted = 0;
-        int marks = 0;
+        long marks = 0;
         for (Stroke stroke : strokes) {
             moments.merge(stroke.onset(), 1, Integer::sum);
             fretted += stroke.place().isPresent() ? 1 : 0;

@@ -69,7 +69,8 @@ public final class ScoreReader {
 
     private static Reading reading(ParsedScore score, PartReading part, List<Timeline> timelines, Notices notices) {
         Tuning tuning = TuningReader.read(part.staves(), part.strokes(), notices);
-        List<Sounding> sounding = GraceBends.moved(PitchReader.read(part.strokes(), tuning, notices));
+        List<Sounding> sounding =
+                SplitBends.joined(GraceBends.moved(PitchReader.read(part.strokes(), tuning, notices)));
         Solo solo = new Solo(
                 score.title(),
                 part.source().part(),

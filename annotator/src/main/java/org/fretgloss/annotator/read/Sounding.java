@@ -3,6 +3,7 @@ package org.fretgloss.annotator.read;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.fretgloss.neck.StringFret;
 import org.fretgloss.pitch.Pitch;
 import org.fretgloss.solo.Bend;
@@ -40,8 +41,28 @@ record Sounding(Stroke stroke, Pitch pitch, int offset, Optional<StringFret> at,
 
     /** What two notes have in common that a hammer-on or slide can join: the string, or the voice where no frets stand. */
     String track() {
-        return at.map(place -> "string " + place.string())
-                .orElseGet(() -> "voice " + stroke.first().voice());
+        return at.map(place -> "string " + place.string()).orElseGet(this::voiceTrack);
+    }
+
+    String voiceTrack() {
+        return "voice " + stroke.first().voice();
+    }
+
+    /** MIDI number of the written pitch as it sounds on its staff, whatever the fret says. */
+    int writtenMidi() {
+        return at.flatMap(place -> stroke.first().pitch())
+                .map(written -> written.midi() - offset)
+                .orElseGet(this::midi);
+    }
+
+    /** This stroke and another that only goes on with it. */
+    Sounding then(Sounding continuation) {
+        return new Sounding(
+                stroke.then(continuation.stroke),
+                pitch,
+                offset,
+                at,
+                Stream.concat(bends.stream(), continuation.bends.stream()).toList());
     }
 
     Sounding withBends(List<BendStep> steps) {

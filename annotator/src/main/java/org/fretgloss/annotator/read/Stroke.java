@@ -2,6 +2,7 @@ package org.fretgloss.annotator.read;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.fretgloss.neck.StringFret;
 import org.fretgloss.time.Fraction;
 
@@ -50,6 +51,15 @@ record Stroke(List<NoteElement> elements, boolean tieOpen, Optional<StringFret> 
 
     List<Integer> ordinals() {
         return elements.stream().map(NoteElement::ordinal).toList();
+    }
+
+    /** The stroke with another that only goes on with it. */
+    Stroke then(Stroke continuation) {
+        return new Stroke(
+                Stream.concat(elements.stream(), continuation.elements.stream()).toList(),
+                continuation.tieOpen,
+                place,
+                marks.thenOf(continuation.marks));
     }
 
     /** The same stroke with what the tablature staff says about it. */

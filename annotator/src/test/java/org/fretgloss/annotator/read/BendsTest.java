@@ -17,6 +17,7 @@ import static org.fretgloss.annotator.read.Scores.with;
 
 import java.util.List;
 import org.fretgloss.annotator.file.ScoreException;
+import org.fretgloss.pitch.Pitch;
 import org.fretgloss.solo.Bend;
 import org.fretgloss.solo.Note;
 import org.fretgloss.solo.Technique;
@@ -80,11 +81,46 @@ class BendsTest {
 
     @Test
     void leadsFromAGraceNoteToAMainNoteWrittenAtThePeak() throws ScoreException {
-        String grace = Scores.element("<grace/>" + Scores.pitch(org.fretgloss.pitch.Pitch.parse("G4")), bend("2"), "");
+        String grace = Scores.element("<grace/>" + Scores.pitch(Pitch.parse("G4")), bend("2"), "");
         List<Note> notes = notes(notation(grace + note("A4", QUARTER)));
         assertThat(notes.get(1).pitch()).hasToString("G4");
         assertThat(heights(notes.get(1))).containsExactly(0, 2);
         assertThat(notes.get(1).written().pitch()).hasToString("A4");
+    }
+
+    @Test
+    void isOneStrokeWhereTheReleaseIsWrittenOut() throws ScoreException {
+        Note note = only(tablature(fretted(2, 8, QUARTER, bend("2")) + fretted(2, 8, QUARTER, release("-2"))));
+        assertThat(heights(note)).containsExactly(0, 2, 0);
+        assertThat(note.duration()).isEqualTo(Fraction.of(2));
+        assertThat(note.written().elements()).containsExactly(1, 2);
+    }
+
+    @Test
+    void isOneStrokeWhereThePeakIsWrittenOutAtTheSameFret() throws ScoreException {
+        String peak = Scores.element(Scores.pitch(Pitch.parse("A4")) + Scores.length(QUARTER), Scores.place(2, 8), "");
+        assertThat(heights(only(tablature(fretted(2, 8, QUARTER, bend("2")) + peak))))
+                .containsExactly(0, 2);
+    }
+
+    @Test
+    void isOneStrokeWhereASlurLeadsToThePeak() throws ScoreException {
+        String bent = note("G4", QUARTER, "<technical>" + bend("2") + "</technical><slur type=\"start\"/>");
+        assertThat(heights(only(notation(bent + note("A4", QUARTER, "<slur type=\"stop\"/>")))))
+                .containsExactly(0, 2);
+        assertThat(notes(notation(bent + note("A4", QUARTER)))).hasSize(2);
+        assertThat(notes(notation(bent + note("C5", QUARTER, "<slur type=\"stop\"/>"))))
+                .hasSize(2);
+    }
+
+    @Test
+    void isNeverJoinedWithAnotherFretOrANoteStruckAnew() throws ScoreException {
+        assertThat(notes(tablature(fretted(2, 8, QUARTER, bend("2")) + fretted(2, 10, QUARTER))))
+                .hasSize(2);
+        assertThat(notes(tablature(fretted(2, 8, QUARTER, bend("2")) + fretted(2, 8, QUARTER))))
+                .hasSize(2);
+        assertThat(notes(tablature(fretted(2, 8, QUARTER, bend("2")) + fretted(2, 8, QUARTER, bend("2")))))
+                .hasSize(2);
     }
 
     @Test
