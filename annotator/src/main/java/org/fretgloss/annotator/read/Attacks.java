@@ -21,8 +21,11 @@ final class Attacks {
     private final List<Attack> attacks = new ArrayList<>();
     private final List<Set<Technique>> lone = new ArrayList<>();
 
-    /** The latest note on each string, or in each voice where no frets stand. */
+    /** The latest note on each string, or where no frets stand of each tone of a voice's chords. */
     private final Map<String, Integer> latest = new HashMap<>();
+
+    /** How many notes of a voice without frets there were at a moment. */
+    private final Map<String, Integer> tones = new HashMap<>();
 
     private Attacks(List<Sounding> notes) {
         this.notes = notes;
@@ -54,7 +57,7 @@ final class Attacks {
 
     private void read(int place) {
         Sounding note = notes.get(place);
-        Optional<Integer> before = Optional.ofNullable(latest.put(note.track(), place));
+        Optional<Integer> before = Optional.ofNullable(latest.put(track(note), place));
         boolean slid = before.filter(i -> begins(i, Link.SLIDE)).isPresent() && ends(place, Link.SLIDE);
         lone.add(EnumSet.noneOf(Technique.class));
         if (ends(place, Link.SLIDE) && !slid) {
@@ -64,6 +67,15 @@ final class Attacks {
             before.ifPresent(this::leaveOpen);
         }
         attacks.add(attack(note, before.map(notes::get), slid));
+    }
+
+    private String track(Sounding note) {
+        if (note.at().isPresent()) {
+            return note.track();
+        }
+        String moment =
+                note.track() + " at " + note.stroke().onset() + (note.stroke().grace() ? " grace" : "");
+        return note.track() + " tone " + tones.merge(moment, 1, Integer::sum);
     }
 
     private static Attack attack(Sounding note, Optional<Sounding> before, boolean slid) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import org.audiveris.proxymusic.Attributes;
 import org.audiveris.proxymusic.Backup;
-import org.audiveris.proxymusic.BackwardForward;
 import org.audiveris.proxymusic.Barline;
 import org.audiveris.proxymusic.Direction;
 import org.audiveris.proxymusic.Forward;
@@ -15,9 +14,7 @@ import org.audiveris.proxymusic.Note;
 import org.audiveris.proxymusic.Offset;
 import org.audiveris.proxymusic.ScorePartwise;
 import org.audiveris.proxymusic.Sound;
-import org.audiveris.proxymusic.YesNo;
 import org.fretgloss.annotator.file.ScoreException;
-import org.fretgloss.solo.KeySignature;
 import org.fretgloss.time.Fraction;
 import org.fretgloss.time.Meter;
 import org.jspecify.annotations.Nullable;
@@ -34,8 +31,6 @@ final class TimelineReader {
     private final List<Placed<Direction>> directions = new ArrayList<>();
     private final List<Placed<Sound>> sounds = new ArrayList<>();
     private final List<Placed<Attributes>> attributes = new ArrayList<>();
-
-    private MeasureClock clock = new MeasureClock();
 
     private TimelineReader(PartSource source, Notices notices) {
         this.source = source;
@@ -54,77 +49,63 @@ final class TimelineReader {
 
     private Timeline read() throws ScoreException {
         for (ScorePartwise.Part.Measure measure : source.measures()) {
+            OpenBar bar = new OpenBar(measure, measures.size(), signatures);
             try {
-                read(measure);
+                for (Object item : measure.getNoteOrBackupOrForward()) {
+                    read(item, bar);
+                }
             } catch (ScoreException e) {
-                throw new ScoreException(place(measure) + e.getMessage(), e);
+                throw new ScoreException(place(bar) + e.getMessage(), e);
             } catch (ArithmeticException e) {
                 throw new ScoreException(
-                        place(measure) + "the note lengths are too fine to be counted; export the score again", e);
+                        place(bar) + "the note lengths are too fine to be counted; export the score again", e);
             }
+            measures.add(bar.measured());
         }
         return new Timeline(source, measures, notes, harmonies, directions, sounds, attributes);
     }
 
-    private String place(ScorePartwise.Part.Measure measure) {
+    private String place(OpenBar bar) {
         Fraction beat = signatures.meter().orElse(Meter.COMMON).beatLength();
-        return source.label() + ", bar " + label(measure) + " beat "
-                + clock.now().dividedBy(beat).plus(Fraction.ONE) + ": ";
+        return source.label() + ", bar " + bar.label() + " beat "
+                + bar.clock().now().dividedBy(beat).plus(Fraction.ONE) + ": ";
     }
 
-    private void read(ScorePartwise.Part.Measure measure) throws ScoreException {
-        clock = new MeasureClock();
-        boolean repeatsForward = false;
-        boolean repeatsBackward = false;
-        int firstNote = notes.size();
-        Optional<Meter> meter = signatures.meter();
-        KeySignature key = signatures.key();
-        for (Object item : measure.getNoteOrBackupOrForward()) {
-            if (item instanceof Note note) {
-                place(note, label(measure));
-            } else if (item instanceof Backup backup) {
-                if (!clock.back(length(backup.getDuration()))) {
-                    notices.say("a voice that would begin before its bar begins with it", label(measure));
-                }
-            } else if (item instanceof Forward forward) {
-                clock.forward(length(forward.getDuration()));
-            } else if (item instanceof Attributes declared) {
-                signatures.declare(declared, label(measure));
-                attributes.add(new Placed<>(declared, measures.size(), clock.now()));
-                if (clock.filled().isZero()) {
-                    meter = signatures.meter();
-                    key = signatures.key();
-                }
-            } else if (item instanceof Barline barline && barline.getRepeat() != null) {
-                boolean forward = barline.getRepeat().getDirection() == BackwardForward.FORWARD;
-                repeatsForward |= forward;
-                repeatsBackward |= !forward;
-            } else {
-                placeMark(item);
+    private void read(Object item, OpenBar bar) throws ScoreException {
+        MeasureClock clock = bar.clock();
+        if (item instanceof Note note) {
+            place(note, bar);
+        } else if (item instanceof Backup backup) {
+            if (!clock.back(length(backup.getDuration()))) {
+                notices.say("a voice that would begin before its bar begins with it", bar.label());
             }
+        } else if (item instanceof Forward forward) {
+            clock.forward(length(forward.getDuration()));
+        } else if (item instanceof Attributes declared) {
+            signatures.declare(declared, bar.label());
+            bar.declared(signatures);
+            attributes.add(new Placed<>(declared, bar.index(), clock.now()));
+        } else if (item instanceof Barline barline) {
+            bar.barline(barline);
+        } else if (item instanceof Harmony harmony) {
+            harmonies.add(new Placed<>(harmony, bar.index(), moment(clock, harmony.getOffset())));
+        } else if (item instanceof Direction direction) {
+            directions.add(new Placed<>(direction, bar.index(), moment(clock, direction.getOffset())));
+        } else if (item instanceof Sound sound) {
+            sounds.add(new Placed<>(sound, bar.index(), moment(clock, sound.getOffset())));
         }
-        measures.add(new Measured(
-                Optional.ofNullable(measure.getNumber()).map(String::strip).orElse(""),
-                measure.getImplicit() == YesNo.YES,
-                meter,
-                key,
-                isWholeBarRest(firstNote) && measure.getImplicit() != YesNo.YES
-                        ? meter.map(Meter::barLength).orElse(clock.filled())
-                        : clock.filled(),
-                repeatsForward,
-                repeatsBackward));
     }
 
-    private void place(Note note, String bar) throws ScoreException {
+    private void place(Note note, OpenBar bar) throws ScoreException {
         Fraction duration = note.getGrace() == null ? duration(note, bar) : Fraction.ZERO;
-        Fraction at = note.getChord() == null ? clock.strike(duration) : clock.strikeAlong(duration);
+        Fraction at = bar.strike(note, duration);
         int staff = Numbers.whole(note.getStaff()).orElse(1);
-        notes.add(new PlacedNote(note, measures.size(), at, duration, signatures.transposition(staff)));
+        notes.add(new PlacedNote(note, bar.index(), at, duration, signatures.transposition(staff)));
     }
 
-    private Fraction duration(Note note, String bar) throws ScoreException {
+    private Fraction duration(Note note, OpenBar bar) throws ScoreException {
         Fraction written = length(note.getDuration());
-        if (isMeasureRest(note)) {
+        if (OpenBar.isWholeBarRest(note)) {
             // Many programs give every whole-bar rest the length of four quarters, whatever the meter.
             return signatures.meter().map(Meter::barLength).map(written::min).orElse(written);
         }
@@ -133,46 +114,19 @@ final class TimelineReader {
         }
         Optional<Fraction> printed = Lengths.printed(note);
         if (printed.isEmpty() && note.getRest() == null) {
-            notices.say("a note without any length is left out", bar);
+            notices.say("a note without any length is left out", bar.label());
         }
         return printed.orElse(Fraction.ZERO);
     }
 
-    private void placeMark(Object item) {
-        int bar = measures.size();
-        if (item instanceof Harmony harmony) {
-            harmonies.add(new Placed<>(harmony, bar, shifted(harmony.getOffset())));
-        } else if (item instanceof Direction direction) {
-            directions.add(new Placed<>(direction, bar, shifted(direction.getOffset())));
-        } else if (item instanceof Sound sound) {
-            sounds.add(new Placed<>(sound, bar, shifted(sound.getOffset())));
-        }
-    }
-
-    private Fraction shifted(@Nullable Offset offset) {
-        return offset == null
-                ? clock.now()
-                : Numbers.fraction(offset.getValue())
-                        .map(value -> clock.now().plus(value.dividedBy(signatures.divisions())))
-                        .orElse(clock.now());
+    private Fraction moment(MeasureClock clock, @Nullable Offset offset) {
+        return Optional.ofNullable(offset)
+                .flatMap(written -> Numbers.fraction(written.getValue()))
+                .map(value -> clock.now().plus(value.dividedBy(signatures.divisions())))
+                .orElse(clock.now());
     }
 
     private Fraction length(@Nullable BigDecimal duration) throws ScoreException {
         return duration == null ? Fraction.ZERO : Lengths.of(duration, signatures.divisions());
-    }
-
-    private boolean isWholeBarRest(int firstNote) {
-        return firstNote < notes.size()
-                && notes.subList(firstNote, notes.size()).stream().allMatch(placed -> isMeasureRest(placed.note()));
-    }
-
-    private static boolean isMeasureRest(Note note) {
-        return note.getRest() != null && note.getRest().getMeasure() == YesNo.YES;
-    }
-
-    /** How messages name a bar. */
-    private String label(ScorePartwise.Part.Measure measure) {
-        String number = measure.getNumber();
-        return number == null || number.isBlank() ? String.valueOf(measures.size() + 1) : number.strip();
     }
 }

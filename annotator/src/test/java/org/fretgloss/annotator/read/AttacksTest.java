@@ -82,6 +82,18 @@ class AttacksTest {
     }
 
     @Test
+    void slidesDoubleStopsToneByTone() throws ScoreException {
+        String start = "<slide type=\"start\"/>";
+        String stop = "<slide type=\"stop\"/>";
+        String bar = note("A4", QUARTER, start)
+                + inChord(note("C5", QUARTER, start))
+                + note("B4", QUARTER, stop)
+                + inChord(note("D5", QUARTER, stop));
+        assertThat(attacks(notation(bar))).containsExactly(Attack.PICKED, Attack.PICKED, Attack.SLID, Attack.SLID);
+        assertThat(notes(notation(bar))).allMatch(note -> note.techniques().isEmpty());
+    }
+
+    @Test
     void readsGlissandiAsSlides() throws ScoreException {
         String from = note("A4", QUARTER, "<glissando type=\"start\" number=\"1\"/>");
         String to = note("C5", QUARTER, "<glissando type=\"stop\" number=\"1\"/>");
