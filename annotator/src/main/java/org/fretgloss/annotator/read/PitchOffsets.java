@@ -52,11 +52,16 @@ final class PitchOffsets {
         votes.keySet().stream()
                 .flatMapToInt(staff -> of(staff).stream())
                 .filter(offset -> offset != 0)
-                .forEach(offset -> notices.say(
-                        offset == OCTAVE
-                                ? "the notes are written an octave above where they sound, as is usual for guitar"
-                                : "the notes are written " + Math.abs(offset) + " semitones "
-                                        + (offset > 0 ? "above" : "below") + " where their frets sound"));
+                .forEach(offset -> notices.say(description(offset)));
+    }
+
+    private static String description(int offset) {
+        if (offset == OCTAVE) {
+            return "the notes are written an octave above where they sound, as is usual for guitar";
+        }
+        int distance = Math.abs(offset);
+        return "the notes are written " + distance + (distance == 1 ? " semitone " : " semitones ")
+                + (offset > 0 ? "above" : "below") + " where their frets sound";
     }
 
     private void vote(Stroke stroke, Tuning tuning) {
