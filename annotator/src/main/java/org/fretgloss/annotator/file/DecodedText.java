@@ -92,7 +92,8 @@ record DecodedText(String text, Encoding encoding, List<String> notices) {
                 .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)
                 .onUnmappableCharacter(CodingErrorAction.REPORT);
-        ByteBuffer in = ByteBuffer.wrap(bytes);
+        int start = encoding.mark().length;
+        ByteBuffer in = ByteBuffer.wrap(bytes, start, bytes.length - start);
         CharBuffer out = CharBuffer.allocate((int) Math.ceil(bytes.length * (double) decoder.maxCharsPerByte()) + 1);
         CoderResult result = decoder.decode(in, out, true);
         if (!result.isError()) {
@@ -102,8 +103,7 @@ record DecodedText(String text, Encoding encoding, List<String> notices) {
         if (result.isError()) {
             throw malformed(encoding.charset(), in.position(), out);
         }
-        String text = out.toString();
-        return new DecodedText(encoding.marked() ? text.substring(1) : text, encoding, List.of());
+        return new DecodedText(out.toString(), encoding, List.of());
     }
 
     private static ScoreException malformed(Charset charset, int offset, CharSequence before) {

@@ -12,13 +12,18 @@ import java.util.Locale;
  */
 record Encoding(Charset charset, boolean marked) {
 
-    private static final char MARK = '\uFEFF';
+    private static final String MARK = "\uFEFF";
 
     /** The bytes of a text. A character that the encoding cannot hold becomes a character reference. */
     byte[] encode(String text) {
         CharsetEncoder encoder = charset.newEncoder();
         String held = encoder.canEncode(text) ? text : withReferences(text, encoder);
         return (marked ? MARK + held : held).getBytes(charset);
+    }
+
+    /** The bytes of the byte order mark; empty where there is none. */
+    byte[] mark() {
+        return (marked ? MARK : "").getBytes(charset);
     }
 
     private static String withReferences(String text, CharsetEncoder encoder) {

@@ -33,6 +33,10 @@ public final class NoteScanner {
      * @throws ScoreException if the very beginning is no XML
      */
     public static NoteScanner over(String text) throws ScoreException {
+        if (!beginsAsXml(text)) {
+            throw new ScoreException(
+                    "this is no MusicXML file; export the score as MusicXML (.musicxml or .mxl) from your notation program");
+        }
         ScoreRecorder recorder = new ScoreRecorder(text);
         try {
             XMLStreamReader2 parser =
@@ -41,6 +45,10 @@ public final class NoteScanner {
         } catch (XMLStreamException e) {
             throw XmlFailure.explain(e, recorder.path());
         }
+    }
+
+    private static boolean beginsAsXml(String text) {
+        return text.codePoints().dropWhile(Character::isWhitespace).limit(1).anyMatch(c -> c == '<');
     }
 
     /** The events of the score. What it throws is put into words by {@link #explain}. */

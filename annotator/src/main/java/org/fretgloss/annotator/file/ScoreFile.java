@@ -54,17 +54,16 @@ public final class ScoreFile {
      * @throws ScoreException if the bytes hold no text of a score
      */
     public static ScoreFile of(String name, byte[] bytes) throws ScoreException {
-        if (bytes.length == 0) {
-            throw new ScoreException("the file is empty; export the score again");
-        }
         if (bytes.length > MAX_BYTES) {
             throw tooLong();
         }
-        if (!MxlArchive.isZip(bytes)) {
-            return new ScoreFile(name, Optional.empty(), DecodedText.of(bytes));
+        Optional<MxlArchive> archive =
+                MxlArchive.isZip(bytes) ? Optional.of(MxlArchive.of(bytes, MAX_BYTES)) : Optional.empty();
+        DecodedText decoded = DecodedText.of(archive.map(MxlArchive::score).orElse(bytes));
+        if (decoded.text().isBlank()) {
+            throw new ScoreException("the file is empty; export the score again");
         }
-        MxlArchive archive = MxlArchive.of(bytes, MAX_BYTES);
-        return new ScoreFile(name, Optional.of(archive), DecodedText.of(archive.score()));
+        return new ScoreFile(name, archive, decoded);
     }
 
     private static ScoreException tooLong() {

@@ -1,14 +1,12 @@
 package org.fretgloss.annotator.file;
 
 import com.ctc.wstx.exc.WstxEOFException;
+import com.ctc.wstx.exc.WstxException;
 import java.util.Optional;
 import javax.xml.stream.XMLStreamException;
 
 /** Puts a parser's complaint into a musician's words. */
 final class XmlFailure {
-
-    private static final String NOT_XML =
-            "this is no MusicXML file; export the score as MusicXML (.musicxml or .mxl) from your notation program";
 
     private XmlFailure() {}
 
@@ -35,11 +33,8 @@ final class XmlFailure {
         if (problem instanceof WstxEOFException) {
             return "the score breaks off at " + lineOf(problem) + placeOf(path) + "; export or copy it again";
         }
-        if (complaint.startsWith("Maximum")) {
+        if (!(problem instanceof WstxException)) {
             return "the file asks for more than any score needs (" + complaint + "); export it again";
-        }
-        if (path.isEmpty() && complaint.contains("in prolog")) {
-            return NOT_XML;
         }
         return "the score is damaged at " + lineOf(problem) + placeOf(path) + ": " + complaint + "; export it again";
     }
@@ -53,9 +48,7 @@ final class XmlFailure {
     }
 
     private static String lineOf(XMLStreamException problem) {
-        return problem.getLocation() == null
-                ? "an unknown line"
-                : "line " + problem.getLocation().getLineNumber();
+        return "line " + problem.getLocation().getLineNumber();
     }
 
     private static String placeOf(ElementPath path) {

@@ -4,16 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.Collectors;
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.page.SoloText;
+import org.fretgloss.rule.Finding;
+import org.fretgloss.rule.Gloss;
 import org.fretgloss.rule.Line;
 import org.fretgloss.solo.Note;
+import org.fretgloss.solo.Solo;
 import org.junit.jupiter.api.Test;
 
-/** The lines that no rule writes: chords and degrees. */
+/** How texts are laid under notes, and the lines that no rule writes: chords and degrees. */
 class LineComposerTest {
 
     private static final LineChoice CHORDS = LineChoice.of(Set.of(Line.CHORDS));
@@ -79,5 +83,55 @@ class LineComposerTest {
                         LineChoice.of(Set.of(Line.DEGREES)),
                         ordinal -> ordinal == 4 ? 3 : ordinal))
                 .containsExactly("1 1", "2 5", "3 1");
+    }
+
+    /** A gloss on the note of an index. */
+    private static Gloss gloss(Solo solo, Line line, int index, String text) {
+        Finding finding = Finding.at(solo.notes().get(index)).explain("because").build();
+        return new Gloss("a-rule", line, finding, Optional.of(text));
+    }
+
+    @Test
+    void textsOfOneMomentJoinInTheirOrder() {
+        Analysis analysis = SoloText.parse("| 3/7+2/8:2 1/5:2 |").analysis();
+        Solo solo = analysis.solo();
+        List<Gloss> glosses = List.of(
+                gloss(solo, Line.NOTES, 0, "♭2"),
+                gloss(solo, Line.MOVES, 0, "½ ♭3→3"),
+                gloss(solo, Line.NOTES, 1, "6"),
+                gloss(solo, Line.NOTES, 1, "♭2"),
+                gloss(solo, Line.SHAPE, 1, "climax"),
+                gloss(solo, Line.MOVES, 2, "1½ 5→♭7"));
+        Map<Integer, Integer> carriers = Map.of(1, 1, 2, 1, 3, 3);
+        Set<Line> lines = Set.of(Line.NOTES, Line.MOVES);
+
+        assertThat(LineComposer.compose(analysis, glosses, carriers, LineChoice.of(lines))
+                        .texts())
+                .containsExactly(
+                        new LineText(Line.MOVES, 1, "½ ♭3→3"),
+                        new LineText(Line.NOTES, 1, "♭2 · 6"),
+                        new LineText(Line.MOVES, 3, "1½ 5→♭7"));
+        assertThat(LineComposer.compose(analysis, glosses, carriers, new LineChoice(lines, true, false))
+                        .texts())
+                .extracting(LineText::text)
+                .containsExactly("1/2 b3->3", "b2 ; 6", "1 1/2 5->b7");
+    }
+
+    @Test
+    void whatNoNoteMayBearIsReportedBack() {
+        Analysis analysis = SoloText.parse("| 3/7:2 1/5:2 |").analysis();
+        Gloss borne = gloss(analysis.solo(), Line.NOTES, 0, "6");
+        Gloss lost = gloss(analysis.solo(), Line.NOTES, 1, "2");
+        Gloss lostOnALineThatIsOff = gloss(analysis.solo(), Line.SHAPE, 1, "space 5");
+        Gloss unwritten = gloss(analysis.solo(), Line.NOTES, 1, "2").unwritten();
+
+        Composition composition = LineComposer.compose(
+                analysis,
+                List.of(borne, lost, lostOnALineThatIsOff, unwritten),
+                Map.of(1, 1),
+                LineChoice.of(Set.of(Line.NOTES)));
+
+        assertThat(composition.texts()).containsExactly(new LineText(Line.NOTES, 1, "6"));
+        assertThat(composition.uncarried()).containsExactly(lost, lostOnALineThatIsOff);
     }
 }
