@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 /** Whatever is done to a score, the answer is an annotated score or one clear line; never another exception. */
 class MutationTest {
 
-    private static final int MUTANTS_EACH = Integer.getInteger("fretgloss.mutants", 500);
+    private static final int MUTANTS_EACH = Integer.getInteger("fretgloss.mutants", 300);
     private static final Fretgloss FRETGLOSS = Fretgloss.withFoundRules();
 
     @Test

@@ -1,7 +1,6 @@
 package org.fretgloss.annotator.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -28,9 +27,8 @@ final class Results {
 
     /** Refuses a target that could not be written, before the work is done. */
     void checkTarget(String target) throws ScoreException {
-        if (!target.equals(OutputOptions.DASH) && !replace && Files.exists(path(target))) {
-            throw new ScoreException(
-                    "the output " + target + " exists already: name another with -o, or say --replace");
+        if (!target.equals(OutputOptions.DASH)) {
+            WholeFile.check(path(target), replace);
         }
     }
 

@@ -42,7 +42,12 @@ public final class WholeFile {
         }
     }
 
-    private static void check(Path target, boolean replace) throws ScoreException {
+    /**
+     * Refuses a target that could not be written, before any work is done for it.
+     *
+     * @throws ScoreException if its folder is missing, or something stands there that may not be replaced
+     */
+    public static void check(Path target, boolean replace) throws ScoreException {
         Path folder = folderOf(target);
         if (!Files.exists(folder)) {
             throw new ScoreException("the folder '" + folder + "' does not exist; make it first");
