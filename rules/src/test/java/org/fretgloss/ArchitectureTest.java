@@ -2,22 +2,28 @@ package org.fretgloss;
 
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.implement;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.GeneralCodingRules.NO_CLASSES_SHOULD_ACCESS_STANDARD_STREAMS;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaField;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
+import java.lang.reflect.Field;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import org.fretgloss.marks.BuiltInMarks;
 import org.fretgloss.page.RulePage;
 import org.fretgloss.rule.Rule;
@@ -63,6 +69,43 @@ class ArchitectureTest {
             .andShould()
             .notHaveRawType(AN_ARRAY)
             .allowEmptyShould(false);
+
+    @ArchTest
+    static final ArchRule TYPES_ARE_CLOSED = classes()
+            .that()
+            .areNotInterfaces()
+            .and()
+            .areNotAnonymousClasses()
+            .should()
+            .haveModifier(JavaModifier.FINAL)
+            .because("a record, an enum or a final class cannot be changed by another; what is open is an interface")
+            .allowEmptyShould(false);
+
+    /** A final field may still hold what can be emptied: so each collection that one holds is asked to let go. */
+    @ArchTest
+    static void staticCollectionsNeverChange(JavaClasses classes) {
+        List<JavaField> collections = classes.stream()
+                .flatMap(type -> type.getFields().stream())
+                .filter(field -> field.getModifiers().contains(JavaModifier.STATIC))
+                .filter(field -> field.getRawType().isAssignableTo(Collection.class)
+                        || field.getRawType().isAssignableTo(Map.class))
+                .toList();
+        assertThat(collections)
+                .isNotEmpty()
+                .allSatisfy(field -> assertThatThrownBy(() -> empty(field))
+                        .as(field.getFullName())
+                        .isInstanceOf(UnsupportedOperationException.class));
+    }
+
+    private static void empty(JavaField field) throws IllegalAccessException {
+        Field actual = field.reflect();
+        actual.setAccessible(true);
+        if (actual.get(null) instanceof Map<?, ?> map) {
+            map.clear();
+        } else if (actual.get(null) instanceof Collection<?> collection) {
+            collection.clear();
+        }
+    }
 
     @ArchTest
     static final ArchRule MARKS_KEEP_NO_STATE = fields().that()
