@@ -1,6 +1,6 @@
 // Writes src/test/resources/org/fretgloss/pitch/tonal.json, the table that TonalTest compares with. In this folder:
 //   npm install --no-save tonal@6.4.2 && node make-table.mjs > ../resources/org/fretgloss/pitch/tonal.json
-import { Chord, ChordType, Scale, ScaleType } from "tonal";
+import { Chord, ChordType, Interval, Scale, ScaleType } from "tonal";
 
 const TONICS = ["C", "A", "E", "F#", "Bb", "Eb"];
 
@@ -27,6 +27,8 @@ const SCALES = ["minor pentatonic", "major pentatonic", "blues", "major blues", 
   "diminished", "dominant diminished", "chromatic"];
 const ALIASES = { "natural minor": "aeolian" };
 
+const PITCHES = ["E2", "Ab2", "A2", "C3", "C#3", "Db3", "Eb3", "D#4", "F4", "F#4", "Bb4", "B#4"];
+
 const chord = (name, type, intervals) => ({ name, type, intervals,
   notes: Object.fromEntries(TONICS.map(tonic => [tonic, Chord.getChord(type, tonic).notes])) });
 
@@ -43,5 +45,6 @@ console.log(`{
 "licence": "MIT, Copyright (c) 2015 danigb",
 "kinds": ${lines(Object.entries(KINDS).map(([kind, type]) => chord(kind, type, ChordType.get(type).intervals)))},
 "symbols": ${lines(SYMBOLS.map(symbol => chord(symbol, symbol, ChordType.get(symbol).intervals)))},
-"scales": ${lines(SCALES.map(scale))}
+"scales": ${lines(SCALES.map(scale))},
+"distances": ${lines(PITCHES.flatMap(from => PITCHES.map(to => ({ from, to, interval: Interval.distance(from, to) }))))}
 }`);

@@ -53,6 +53,19 @@ public record Pitch(PitchClass name, int octave) {
         return name.chroma();
     }
 
+    /** Letters above C0, octaves counted. */
+    int letters() {
+        return 7 * octave + Step.C.lettersUpTo(name.step());
+    }
+
+    /** The pitch an interval away, spelled by its letters: C♯4 and a minor third give E4. */
+    public Pitch plus(Interval interval) {
+        Step step = name.step().up(interval.letters());
+        int target = Math.floorDiv(letters() + interval.letters(), 7);
+        Pitch natural = new Pitch(new PitchClass(step, 0), target);
+        return new Pitch(new PitchClass(step, midi() + interval.semitones() - natural.midi()), target);
+    }
+
     /** The same spelled note some octaves higher or lower. */
     public Pitch octavesUp(int octaves) {
         return new Pitch(name, octave + octaves);

@@ -1,4 +1,4 @@
-/** Pitch, degree, scale and chord symbol, spelled, as tables of data. */
+/** Pitch, interval, degree, scale and chord symbol, spelled, as tables of data. */
 @NullMarked
 package org.fretgloss.pitch;
 

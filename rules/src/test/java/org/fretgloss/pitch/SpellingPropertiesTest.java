@@ -90,4 +90,18 @@ class SpellingPropertiesTest {
             assertThat(Degree.parse(degree.toString())).isEqualTo(degree);
         }
     }
+
+    @Test
+    void anIntervalLeadsFromOnePitchToTheOtherAndBack() {
+        forEachDraw(seeded -> {
+            Pitch from = seeded.pitch();
+            Pitch to = seeded.pitch();
+            Interval interval = Interval.between(from, to);
+            assertThat(from.plus(interval)).isEqualTo(to);
+            assertThat(to.plus(interval.reversed())).isEqualTo(from);
+            assertThat(interval.reversed())
+                    .isEqualTo(Interval.between(to, from))
+                    .hasToString(interval.toString());
+        });
+    }
 }

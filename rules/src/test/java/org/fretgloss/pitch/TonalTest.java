@@ -28,7 +28,9 @@ class TonalTest {
 
     private record Entry(String name, String type, List<String> intervals, Map<String, List<String>> notes) {}
 
-    private record Table(List<Entry> kinds, List<Entry> symbols, List<Entry> scales) {}
+    private record Distance(String from, String to, String interval) {}
+
+    private record Table(List<Entry> kinds, List<Entry> symbols, List<Entry> scales, List<Distance> distances) {}
 
     /** The schema's elevenths have a third, and its thirteenths an eleventh: {@link KindValuesTest} holds us to them. */
     private static final Map<String, String> BY_THE_SCHEMA = Map.ofEntries(
@@ -80,6 +82,36 @@ class TonalTest {
                 .extracting(Entry::name)
                 .containsExactlyInAnyOrderElementsOf(
                         Stream.of(Scale.values()).map(Scale::toString).toList());
+    }
+
+    @TestFactory
+    Stream<DynamicTest> intervalsHaveTheLibrarysNames() {
+        return table().distances().stream()
+                .map(distance -> dynamicTest(distance.from() + " to " + distance.to(), () -> {
+                    Pitch from = Pitch.parse(distance.from());
+                    Pitch to = Pitch.parse(distance.to());
+                    assertThat(Interval.between(from, to)).hasToString(inWords(distance.interval()));
+                }));
+    }
+
+    private static final Map<String, String> QUALITIES = Map.of(
+            "P", "perfect",
+            "M", "major",
+            "m", "minor",
+            "d", "diminished",
+            "A", "augmented",
+            "AA", "doubly augmented");
+
+    private static final List<String> NUMBERS =
+            List.of("unison", "second", "third", "fourth", "fifth", "sixth", "seventh", "octave");
+
+    /** The library's "3m", "-13AA" in words; its sign tells the direction, and a compound interval is over 8. */
+    private static String inWords(String interval) {
+        int number = Integer.parseInt(interval.replaceAll("\\D", ""));
+        int simple = number <= 8 ? number : (number - 2) % 7 + 2;
+        return (number > 8 ? "compound " : "")
+                + QUALITIES.get(interval.replaceAll("[-\\d]", "")) + " "
+                + NUMBERS.get(simple - 1);
     }
 
     /** Degrees and spelled notes are the library's, unless we differ and say so: then exactly as we say. */
