@@ -25,11 +25,31 @@ final class Third implements Rule {
     /** Without a chord the same two notes may belong to another harmony. */
     private static final double SHARE_WITHOUT_CHORD = 0.75;
 
-    /** The root whose third moves. */
-    private record Owner(PitchClass root, Optional<ChordSymbol> chord, boolean isHome) {
+    /**
+     * Whose third can move at a moment: the chord's that sounds, or, where no chord is known, the home tonic's.
+     *
+     * @param name the root below the third
+     * @param chord the chord on it, where one is known
+     * @param isHome whether it is the home tonic
+     */
+    private record Root(PitchClass name, Optional<ChordSymbol> chord, boolean isHome) {
 
-        boolean owns(SemitoneMove move) {
-            return Math.floorMod(move.fromMidi() - root.chroma(), 12) == MINOR_THIRD.chroma();
+        static Root under(SemitoneMove move, Analysis analysis) {
+            PitchClass tonic = analysis.home().scale().tonic();
+            Optional<ChordSymbol> chord = analysis.chordAt(move.first());
+            PitchClass name = chord.map(ChordSymbol::root).orElse(tonic);
+            return new Root(name, chord, name.chroma() == tonic.chroma());
+        }
+
+        /** Whether a move leads from its ♭3 to its 3; a chord without a 3 has no such move. */
+        boolean hasThirdIn(SemitoneMove move) {
+            return chord.map(ChordSymbol::hasMajorThird).orElse(true)
+                    && Math.floorMod(move.fromMidi() - name.chroma(), 12) == MINOR_THIRD.chroma();
+        }
+
+        /** The chord's name where its third is not the home's. */
+        Optional<String> label() {
+            return chord.filter(sounds -> !isHome).map(ChordSymbol::name);
         }
     }
 
@@ -44,32 +64,18 @@ final class Third implements Rule {
         return SemitoneMoves.of(analysis.solo())
                 .filter(move -> analysis.harmony()
                         .isSameChord(move.first().onset(), move.last().onset()))
-                .flatMap(move -> owners(analysis, move)
-                        .filter(owner -> owner.owns(move))
-                        .limit(1)
-                        .map(owner -> found(analysis, move, owner, sounding)));
+                .filter(move -> Root.under(move, analysis).hasThirdIn(move))
+                .map(move -> found(analysis, move, Root.under(move, analysis), sounding));
     }
 
-    /** Whose third can move here: the home's unless another chord sounds than a major one on its tonic, the chord's. */
-    private static Stream<Owner> owners(Analysis analysis, SemitoneMove move) {
-        Optional<ChordSymbol> chord = analysis.chordAt(move.first());
-        PitchClass tonic = analysis.home().scale().tonic();
-        Stream<Owner> home = chord.map(ChordSymbol::root).orElse(tonic).chroma() == tonic.chroma()
-                ? Stream.of(new Owner(tonic, chord, true))
-                : Stream.of();
-        Stream<Owner> own = chord.stream().map(sounds -> new Owner(sounds.root(), chord, false));
-        return Stream.concat(home, own)
-                .filter(owner -> chord.map(ChordSymbol::hasMajorThird).orElse(true));
-    }
-
-    private static Finding found(Analysis analysis, SemitoneMove move, Owner owner, SoundingTogether sounding) {
+    private static Finding found(Analysis analysis, SemitoneMove move, Root root, SoundingTogether sounding) {
         Finding.Builder finding = Finding.at(move.first())
                 .to(move.last())
-                .text(text(move, owner, sounding))
-                .explain(explanation(analysis, move, owner))
-                .confidence(move.by().confidence() * (owner.chord().isPresent() ? 1 : SHARE_WITHOUT_CHORD))
+                .text(text(move, root, sounding))
+                .explain(explanation(analysis, move, root))
+                .confidence(move.by().confidence() * (root.chord().isPresent() ? 1 : SHARE_WITHOUT_CHORD))
                 .value("by", move.by().toString())
-                .value("of", owner.isHome() ? "home" : "chord");
+                .value("of", root.isHome() ? "home" : "chord");
         if (move.by() == By.BEND) {
             finding.absorbing("bend", move.first());
         }
@@ -77,31 +83,30 @@ final class Third implements Rule {
     }
 
     /** A bend's move keeps the bend's own words, so that its release and its manner are not lost. */
-    private static String text(SemitoneMove move, Owner owner, SoundingTogether sounding) {
-        Optional<String> chord =
-                owner.isHome() ? Optional.empty() : owner.chord().map(ChordSymbol::name);
-        Optional<Bend> bend = move.by() == By.BEND ? move.first().bend() : Optional.empty();
-        return bend.map(made -> bendText(move.first(), made, owner, sounding))
-                .map(made -> chord.map(made::headed).orElseGet(made::whole))
-                .orElseGet(() ->
-                        chord.map(name -> name + " ").orElse(move.by().prefix()) + MINOR_THIRD + "→" + MAJOR_THIRD);
+    private static String text(SemitoneMove move, Root root, SoundingTogether sounding) {
+        if (move.by() == By.BEND) {
+            BendWords words = bendWords(move.first(), root, sounding);
+            return root.label().map(words::headed).orElseGet(words::whole);
+        }
+        return root.label().map(chord -> chord + " ").orElse(move.by().prefix()) + MINOR_THIRD + "→" + MAJOR_THIRD;
     }
 
-    private static BendWords bendText(Note note, Bend bend, Owner owner, SoundingTogether sounding) {
+    private static BendWords bendWords(Note note, Root root, SoundingTogether sounding) {
+        Bend bend = note.bend().orElseThrow();
         return new BendWords(
                 BendKind.of(note, bend, sounding.with(note)),
                 bend,
-                up -> Degree.named(note.midi() + up - owner.root().chroma()));
+                up -> Degree.named(note.midi() + up - root.name().chroma()));
     }
 
-    private static String explanation(Analysis analysis, SemitoneMove move, Owner owner) {
-        Pitch from = Pitch.spelled(move.fromMidi(), owner.root().plus(MINOR_THIRD));
-        Pitch to = Pitch.spelled(move.fromMidi() + 1, owner.root().plus(MAJOR_THIRD));
-        String whose = owner.isHome()
-                ? "the home tonic " + owner.root()
-                : owner.chord().orElseThrow().name();
-        String over =
-                owner.isHome() ? owner.chord().map(chord -> " over " + chord).orElse("") : "";
+    private static String explanation(Analysis analysis, SemitoneMove move, Root root) {
+        Pitch from = Pitch.spelled(move.fromMidi(), root.name().plus(MINOR_THIRD));
+        Pitch to = Pitch.spelled(move.fromMidi() + 1, root.name().plus(MAJOR_THIRD));
+        String whose = root.label().orElse("the home tonic " + root.name());
+        String over = root.chord()
+                .filter(chord -> root.isHome())
+                .map(chord -> " over " + chord)
+                .orElse("");
         return Places.onNeck(analysis, move.first()) + from + " moves up to " + to + " "
                 + move.by().inWords() + ", the ♭3 of " + whose + " becoming its 3" + over + ": minor turns to major.";
     }
