@@ -175,6 +175,16 @@ class ScoreWriterTest {
         assertThat(scan.ours()).extracting(LyricSite::digit).containsExactly(digit(2));
     }
 
+    @Test
+    @DisplayName("numbers that are no single digit are ignored")
+    void otherNumbers() throws ScoreException {
+        String text = ScoreTexts.partwise("<note><rest/><lyric number='12'/><lyric number='verse'/></note>");
+
+        assertThat(ScoreScan.of(annotate(text, box(1))).ours())
+                .extracting(LyricSite::digit)
+                .containsExactly(digit(1));
+    }
+
     private static OptionalInt digit(int digit) {
         return OptionalInt.of(digit);
     }
