@@ -16,6 +16,7 @@ import org.fretgloss.annotator.file.ScoreScan;
 import org.fretgloss.annotator.read.Notice;
 import org.fretgloss.annotator.read.Reading;
 import org.fretgloss.annotator.read.ScoreReader;
+import org.fretgloss.annotator.write.Ascii;
 import org.fretgloss.annotator.write.Composition;
 import org.fretgloss.annotator.write.LineChoice;
 import org.fretgloss.annotator.write.LineComposer;
@@ -85,7 +86,7 @@ public final class Fretgloss {
                 score,
                 text,
                 analysis,
-                withoutUncarried(examination.glosses(), composition.uncarried()),
+                shown(examination.glosses(), composition.uncarried(), request.ascii()),
                 reading.carriers(),
                 examination.failures(),
                 notices(score, plain, reading, analysis, composition));
@@ -162,10 +163,17 @@ public final class Fretgloss {
         return new Stamp(Version.NUMBER, settings);
     }
 
-    private static List<Gloss> withoutUncarried(List<Gloss> glosses, List<Gloss> uncarried) {
+    /** The glosses with the texts that their lines show: none where no note can bear it, in ASCII where asked. */
+    private static List<Gloss> shown(List<Gloss> glosses, List<Gloss> uncarried, boolean ascii) {
         return glosses.stream()
                 .map(gloss -> uncarried.contains(gloss) ? gloss.unwritten() : gloss)
+                .map(gloss -> ascii ? inAscii(gloss) : gloss)
                 .toList();
+    }
+
+    private static Gloss inAscii(Gloss gloss) {
+        return new Gloss(
+                gloss.rule(), gloss.line(), gloss.finding(), gloss.text().map(Ascii::of));
     }
 
     private List<String> notices(

@@ -130,6 +130,14 @@ class CommandTest {
     }
 
     @Test
+    void asciiChangesTheTextsInTheFindingsAndNoValue() {
+        String json = Session.run("annotate", score.toString(), "--form", FORM, "--ascii", "--findings", "-")
+                .text();
+        assertThat(json).contains("\"text\": \"1/2 b3->3\"").contains("\"fromDegree\": \"♭3\"");
+        assertThat(json.lines().filter(line -> line.contains("\"text\""))).noneMatch(line -> line.contains("♭"));
+    }
+
+    @Test
     void spaceAndCurlsAreSwitches() throws IOException {
         score = Files.copy(PLAIN, folder.resolve("plain.musicxml"));
         assertThat(annotated()).doesNotContain("<text>¼");
