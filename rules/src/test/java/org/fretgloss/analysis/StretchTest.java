@@ -22,6 +22,11 @@ class StretchTest {
     }
 
     @Test
+    void aChordThatComesBackBeginsAnew() {
+        assertThat(stretches("chords: A7 | D7\n| 3/6:4 | -:4 | 1/5:4 |")).containsExactly("A7 [0]", "A7 [1]");
+    }
+
+    @Test
     void aRestOfABeatEndsOneAndAShorterRestDoesNot() {
         assertThat(stretches("chords: A7\n| 3/6:1/2 r:1/2 1/5:1 r:1 2/8:1 |")).containsExactly("A7 [0, 1]", "A7 [2]");
     }

@@ -113,6 +113,11 @@ class BendMarksTest {
     }
 
     @Test
+    void aStringSoundsNoSecondNoteBesideItsBendHoweverLongItIsWritten() {
+        assertThat(bend(HOME + "| 3/7b2:4+4/7:1 3/9:3 |").values()).containsEntry("kind", "bend");
+    }
+
+    @Test
     void aDeadNoteIsNotHeldOver() {
         assertThat(bend(HOME + "| 3/7b2:4+1/5:1 x1/5:3 |").values()).containsEntry("kind", "bend");
     }

@@ -42,6 +42,16 @@ class OutsideMarksTest {
         assertThat(approach.lastNote()).isEqualTo(approach.note());
     }
 
+    @ParameterizedTest
+    @CsvSource({"2/8, enclosure", "1/4, enclosure", "1/5, approach", "2/7, approach"})
+    void aNeighbourLiesNoFartherThanAWholeTone(String first, String kind) {
+        SoloText text = SoloText.parse(HOME + "chords: D7\n| " + first + ":1/2 2/6 2/7:3 |");
+        assertThat(outside(text.analysis()).stream()
+                        .filter(finding -> finding.note().index() == 1))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.values()).containsEntry("kind", kind));
+    }
+
     @Test
     void withoutAChordNoneIsNamedAndItIsLessSure() {
         Finding unknown = outside(HOME + "| 1/6:2 2/5 |");
