@@ -31,7 +31,7 @@ final class BendExplanation {
         String fretted = named(analysis, note.midi());
         String peak = named(analysis, note.heardMidi());
         String up = " from " + fretted + " up to " + peak;
-        String down = bend.isReleased() ? ", let down to " + named(analysis, note.endMidi()) : "";
+        String down = note.endMidi() == note.heardMidi() ? "" : ", let down to " + named(analysis, note.endMidi());
         return switch (kind) {
             case BEND, BEND_RELEASE -> BendWords.sized("bend", bend) + up + down;
             case PRE_BEND, PRE_BEND_RELEASE ->
