@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
 import com.google.gson.JsonElement;
-import com.google.gson.JsonNull;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import java.io.IOException;
@@ -88,16 +87,27 @@ class FixturesTest {
     private static Stream<DynamicTest> findings(JsonObject expected, JsonObject found) {
         TreeSet<String> rules = new TreeSet<>();
         Stream.concat(list(expected), list(found)).forEach(finding -> rules.add(rule(finding)));
-        Stream<DynamicTest> each = rules.stream()
-                .map(rule -> dynamicTest(
-                        rule,
-                        () -> assertThat(
-                                        told(list(found).filter(one -> rule(one).equals(rule))))
-                                .containsExactlyElementsOf(told(
-                                        list(expected).filter(one -> rule(one).equals(rule))))));
-        DynamicTest order = dynamicTest(
-                "order", () -> assertThat(told(list(found))).containsExactlyElementsOf(told(list(expected))));
+        Stream<DynamicTest> each = rules.stream().map(rule -> dynamicTest(rule, () -> findings(rule, expected, found)));
+        DynamicTest order =
+                dynamicTest("order", () -> assertThat(marks(found)).containsExactlyElementsOf(marks(expected)));
         return Stream.concat(each, Stream.of(order));
+    }
+
+    private static void findings(String rule, JsonObject expected, JsonObject found) {
+        List<String> differences = FindingsDiff.between(of(rule, expected), of(rule, found));
+        assertThat(differences)
+                .withFailMessage(() -> String.join(System.lineSeparator(), differences))
+                .isEmpty();
+    }
+
+    private static List<JsonObject> of(String rule, JsonObject document) {
+        return list(document).filter(finding -> rule(finding).equals(rule)).toList();
+    }
+
+    private static List<String> marks(JsonObject document) {
+        return list(document)
+                .map(finding -> "note " + finding.get("note") + ": " + rule(finding))
+                .toList();
     }
 
     private static Stream<JsonObject> list(JsonObject document) {
@@ -107,42 +117,5 @@ class FixturesTest {
 
     private static String rule(JsonObject finding) {
         return finding.get("rule").getAsString();
-    }
-
-    private static List<String> told(Stream<JsonObject> findings) {
-        return findings.map(FixturesTest::told).toList();
-    }
-
-    /**
-     * Everything that an expectation states, in a line; its explanation and confidence are not held, nor by how much a
-     * climax stands out, which the definitions leave open.
-     */
-    private static String told(JsonObject finding) {
-        JsonElement last = finding.has("lastNote") ? finding.get("lastNote") : finding.get("note");
-        JsonObject values = rule(finding).equals("climax")
-                ? only(finding.getAsJsonObject("values"), "bars")
-                : finding.getAsJsonObject("values");
-        return "bar %s beat %s: %s on %s %s, note %s to %s, carrier %s, string %s fret %s, %s"
-                .formatted(
-                        finding.get("bar").getAsString(),
-                        finding.get("beat").getAsString(),
-                        rule(finding),
-                        finding.get("line").getAsString(),
-                        finding.get("text"),
-                        finding.get("note"),
-                        last,
-                        orNull(finding, "carrier"),
-                        orNull(finding, "string"),
-                        orNull(finding, "fret"),
-                        sorted(values));
-    }
-
-    private static JsonElement orNull(JsonObject object, String key) {
-        return object.has(key) ? object.get(key) : JsonNull.INSTANCE;
-    }
-
-    private static String sorted(JsonObject values) {
-        return new TreeSet<>(values.keySet())
-                .stream().map(key -> key + "=" + values.get(key)).toList().toString();
     }
 }
