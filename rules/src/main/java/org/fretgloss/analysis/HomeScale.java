@@ -32,7 +32,10 @@ public record HomeScale(PitchClass tonic, Scale scale) {
         } catch (IllegalArgumentException e) {
             throw new IllegalArgumentException("'" + words[0] + "' is no tonic: write a note name such as A or F♯", e);
         }
-        String scale = words.length < 2 ? "" : words[1];
+        if (words.length < 2) {
+            throw new IllegalArgumentException("'" + text + "' names no scale: write both, such as A minor pentatonic");
+        }
+        String scale = words[1];
         return new HomeScale(
                 tonic,
                 Scale.named(scale)

@@ -12,8 +12,9 @@ import org.fretgloss.solo.Solo;
 
 /**
  * The smallest scale on a tonic that explains a solo. It is the pentatonic of the solo's colour, unless the further
- * degrees of a larger scale sound in three or more bars outside chords that contain them, each at least once; among
- * several such scales the one that leaves the fewest heard quarter notes outside, the smaller where they are even.
+ * degrees of a larger scale, each of them heard and none outweighed by its other form, sound together in three or more
+ * bars outside chords that contain them; among several such scales the one that leaves the fewest heard quarter notes
+ * outside, the smaller where they are even.
  *
  * <p>A scale that lacks a degree of the pentatonic (harmonic minor lacks the ♭7) is taken only where that degree sounds
  * for less than half as long as the further degree that stands for it.
@@ -21,6 +22,9 @@ import org.fretgloss.solo.Solo;
 final class ScaleChoice {
 
     private static final int BARS = 3;
+
+    /** A degree's natural and altered forms, by semitones above the tonic: 2 and ♭2, 6 and ♭6, 7 and ♭7, ♯4 and 4. */
+    private static final Map<Integer, Integer> OTHER_FORM = Map.of(1, 2, 2, 1, 8, 9, 9, 8, 10, 11, 11, 10, 6, 5);
 
     private final Map<Integer, Set<Integer>> barsOutsideChords = new HashMap<>();
     private final double[] heard = new double[12];
@@ -56,13 +60,18 @@ final class ScaleChoice {
         List<Integer> further = degreesOf(scale, pentatonic);
         Set<Integer> bars = new HashSet<>();
         for (int degree : further) {
-            Set<Integer> sounding = barsOutsideChords.getOrDefault(degree, Set.of());
-            if (sounding.isEmpty()) {
+            if (heard[degree] == 0 || isOutweighed(degree, scale)) {
                 return false;
             }
-            bars.addAll(sounding);
+            bars.addAll(barsOutsideChords.getOrDefault(degree, Set.of()));
         }
         return bars.size() >= BARS && replaces(scale, pentatonic, further);
+    }
+
+    /** Whether the other form of a degree, which the scale lacks, is heard for longer: a ♭7 beside a 7. */
+    private boolean isOutweighed(int degree, Scale scale) {
+        int other = OTHER_FORM.getOrDefault(degree, degree);
+        return !scale.contains(other) && heard[other] > heard[degree];
     }
 
     private boolean replaces(Scale scale, Scale pentatonic, List<Integer> further) {

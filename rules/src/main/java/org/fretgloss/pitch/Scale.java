@@ -62,9 +62,10 @@ public enum Scale {
                 this.degrees.stream().mapToInt(degree -> 1 << degree.chroma()).reduce(0, (a, b) -> a | b);
     }
 
-    /** The scale of that name, whatever its capitals: "minor pentatonic". */
+    /** The scale of that name, whatever its capitals: "minor pentatonic"; plain "minor" is the natural minor. */
     public static Optional<Scale> named(String name) {
-        String wanted = name.trim().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", " ");
+        String given = name.trim().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", " ");
+        String wanted = given.equals("minor") || given.equals("aeolian") ? NATURAL_MINOR.toString() : given;
         return Arrays.stream(values())
                 .filter(scale -> scale.toString().equals(wanted))
                 .findFirst();

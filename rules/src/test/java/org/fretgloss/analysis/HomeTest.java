@@ -131,4 +131,24 @@ class HomeTest {
                         UnknownNameException.class, e -> assertThat(e.known()).contains("dorian"));
         assertThatThrownBy(() -> HomeScale.parse("H dorian")).hasMessageContaining("no tonic");
     }
+
+    @Test
+    void mixolydianOverItsOwnDominant() {
+        // the 4 sounds in four bars outside A7; the ♭7 belongs to the chord and is heard all the same
+        Home home = homeOf("""
+                chords: A7
+                | 3/6:1 3/7 2/5 2/8 | 3/7:1 3/6 2/8 4/7 | 3/6:1 3/7 2/8 2/7 | 3/7:1 3/6 3/4 4/7 |
+                """);
+        assertThat(home.scale()).hasToString("A mixolydian");
+    }
+
+    @Test
+    void dorianOverItsOwnFourthChord() {
+        // the 2 sounds in four bars outside the chords; the 6 is the 3 of D7
+        Home home = homeOf("""
+                chords: Am7 | D7
+                | 2/5:1 3/4 2/5 4/7 | 3/4:1 2/7 2/5 3/5 | 2/5:1 3/4 2/8 4/7 | 2/7:1 3/4 3/5 4/7 |
+                """);
+        assertThat(home.scale()).hasToString("A dorian");
+    }
 }

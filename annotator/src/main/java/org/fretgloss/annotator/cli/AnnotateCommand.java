@@ -1,7 +1,9 @@
 package org.fretgloss.annotator.cli;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.fretgloss.annotator.Annotated;
@@ -64,6 +66,9 @@ final class AnnotateCommand implements Callable<Integer>, ScoreCommand {
         if (music.startsFormWithoutChords()) {
             throw usage("--form-start says where --chords or --form begin: give one of these too");
         }
+        if (findings != null && (isSame(findings, score) || isSame(findings, target))) {
+            throw usage("the findings cannot go into the score " + findings + ": give them a file of their own");
+        }
         Results results = new Results(console, output.replace);
         ScoreFile file = results.read(score);
         results.checkTarget(target, file);
@@ -71,12 +76,20 @@ final class AnnotateCommand implements Callable<Integer>, ScoreCommand {
             results.checkTarget(findings);
         }
         Annotated annotated = tool.get().annotate(file, music.request());
-        results.write(target, annotated.bytes());
-        if (findings != null) {
-            results.write(findings, FindingsJson.of(annotated).getBytes(StandardCharsets.UTF_8));
-        }
+        Optional<Results.Result> json = Optional.ofNullable(findings)
+                .map(name -> new Results.Result(name, FindingsJson.of(annotated).getBytes(StandardCharsets.UTF_8)));
+        results.writeBoth(new Results.Result(target, annotated.bytes()), json);
         report(annotated, target);
         return (annotated.failures().isEmpty() ? ExitCode.DONE : ExitCode.RULE_FAILED).number();
+    }
+
+    private static boolean isSame(String one, String other) {
+        return !one.equals(OutputOptions.DASH)
+                && !other.equals(OutputOptions.DASH)
+                && Path.of(one)
+                        .toAbsolutePath()
+                        .normalize()
+                        .equals(Path.of(other).toAbsolutePath().normalize());
     }
 
     private ParameterException usage(String sentence) {

@@ -1,6 +1,7 @@
 package org.fretgloss.annotator.cli;
 
 import java.util.Arrays;
+import java.util.List;
 import org.fretgloss.analysis.HomeScale;
 import org.fretgloss.analysis.Progression;
 import org.fretgloss.pitch.PitchClass;
@@ -40,19 +41,34 @@ final class Converters {
                 throw new TypeConversionException(
                         "write a form's name and its key as one value, such as \"twelve-bar A\"");
             }
-            return explained(() -> Progression.form(words[0], PitchClass.parse(words[1])));
+            return explained(() -> Progression.form(words[0], key(words[1])));
+        }
+    }
+
+    private static PitchClass key(String name) {
+        try {
+            return PitchClass.parse(name);
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException("'" + name + "' is no key: write a note name such as A or F♯", e);
         }
     }
 
     /** "box". */
     static final class OfLine implements ITypeConverter<Line> {
+
+        /** The lines that something writes; phrases and doubts have no rules yet. */
+        private static final List<Line> WRITTEN = Arrays.stream(Line.values())
+                .filter(line -> line != Line.PHRASES && line != Line.DOUBTS)
+                .toList();
+
         @Override
         public Line convert(String value) {
             return explained(() -> Line.named(value.trim())
+                    .filter(WRITTEN::contains)
                     .orElseThrow(() -> new UnknownNameException(
                             "a line",
                             value,
-                            Arrays.stream(Line.values()).map(Line::toString).toList())));
+                            WRITTEN.stream().map(Line::toString).toList())));
         }
     }
 

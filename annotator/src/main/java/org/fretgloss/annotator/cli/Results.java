@@ -1,9 +1,11 @@
 package org.fretgloss.annotator.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import org.fretgloss.annotator.file.ScoreException;
 import org.fretgloss.annotator.file.ScoreFile;
 import org.fretgloss.annotator.file.WholeFile;
@@ -52,6 +54,34 @@ final class Results {
             console.out().flush();
         } else {
             WholeFile.write(path(target), bytes, replace);
+        }
+    }
+
+    /** Writes the score and then the findings; where these fail, a score that was not there before goes again. */
+    void writeBoth(Result score, Optional<Result> findings) throws ScoreException, IOException {
+        boolean isNew = !score.target.equals(OutputOptions.DASH) && Files.notExists(path(score.target));
+        write(score.target, score.bytes);
+        if (findings.isPresent()) {
+            try {
+                write(findings.get().target, findings.get().bytes);
+            } catch (ScoreException | IOException e) {
+                if (isNew) {
+                    Files.deleteIfExists(path(score.target));
+                }
+                throw e;
+            }
+        }
+    }
+
+    /** What goes where. */
+    static final class Result {
+
+        private final String target;
+        private final byte[] bytes;
+
+        Result(String target, byte[] bytes) {
+            this.target = target;
+            this.bytes = bytes;
         }
     }
 

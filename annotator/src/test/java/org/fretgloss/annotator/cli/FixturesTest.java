@@ -20,8 +20,8 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The invented solos, from bytes to findings, against expectations that were written by hand from the definitions
- * before any rule ran on them.
+ * The invented solos, from bytes to findings, against expectations that were written by hand from the definitions.
+ *
  */
 class FixturesTest {
 
