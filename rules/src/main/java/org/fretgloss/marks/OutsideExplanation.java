@@ -1,6 +1,7 @@
 package org.fretgloss.marks;
 
 import org.fretgloss.analysis.Analysis;
+import org.fretgloss.analysis.HomeScale;
 import org.fretgloss.marks.OutsideJudge.Verdict;
 import org.fretgloss.solo.Note;
 
@@ -10,10 +11,20 @@ final class OutsideExplanation {
     private OutsideExplanation() {}
 
     static String of(Analysis analysis, Note note, Verdict verdict) {
-        String chord = verdict.chord().map(sounds -> " and " + sounds).orElse("");
         return Places.onNeck(analysis, note) + analysis.spell(note.heardMidi()) + " is the "
-                + analysis.degreeOf(note.heardMidi()) + ", outside "
-                + analysis.home().scale() + chord + ": " + role(analysis, verdict) + ".";
+                + analysis.degreeOf(note.heardMidi()) + ", " + against(analysis, note, verdict) + ": "
+                + role(analysis, verdict) + ".";
+    }
+
+    /** "outside A minor pentatonic and D7"; a home with a 3 of its own holds the note that clashes. */
+    private static String against(Analysis analysis, Note note, Verdict verdict) {
+        HomeScale home = analysis.home().scale();
+        if (home.contains(note.heardMidi())) {
+            return verdict.chord()
+                    .map(chord -> "in " + home + " but not in " + chord)
+                    .orElse("in " + home);
+        }
+        return "outside " + home + verdict.chord().map(chord -> " and " + chord).orElse("");
     }
 
     private static String role(Analysis analysis, Verdict verdict) {

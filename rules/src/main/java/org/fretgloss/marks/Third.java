@@ -64,8 +64,14 @@ final class Third implements Rule {
         return SemitoneMoves.of(analysis.solo())
                 .filter(move -> analysis.harmony()
                         .isSameChord(move.first().onset(), move.last().onset()))
+                .filter(move -> !isUnderNoChord(move, analysis))
                 .filter(move -> Root.under(move, analysis).hasThirdIn(move))
                 .map(move -> found(analysis, move, Root.under(move, analysis), sounding));
+    }
+
+    /** Where the chords are known, a stretch without one is no home chord. */
+    private static boolean isUnderNoChord(SemitoneMove move, Analysis analysis) {
+        return analysis.harmony().isKnown() && analysis.chordAt(move.first()).isEmpty();
     }
 
     private static Finding found(Analysis analysis, SemitoneMove move, Root root, SoundingTogether sounding) {
