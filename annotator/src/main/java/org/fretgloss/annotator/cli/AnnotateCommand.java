@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
 /** Writes a copy of a score with our lines in it. */
 @Command(
         name = "annotate",
+        versionProvider = TopCommand.OfVersion.class,
         description = "Writes a copy of a score with teaching lines in it: box, bends, thirds, chord outlines, outside"
                 + " notes, space. Nothing else in the file changes, and 'strip' takes the lines out again.",
         footer = {

@@ -25,6 +25,9 @@ final class OutputOptions {
     @Option(names = "--help", usageHelp = true, description = "show this page")
     boolean help;
 
+    @Option(names = "--version", versionHelp = true, description = "show the version")
+    boolean version;
+
     /** {@code -o}, or a name beside the input: song.musicxml gives song-annotated.musicxml. */
     String target(String input, String suffix) {
         if (out != null) {

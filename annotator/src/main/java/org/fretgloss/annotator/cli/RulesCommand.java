@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
 /** Lists the rules, each with the line it writes on, or shows one rule's page. */
 @Command(
         name = "rules",
+        versionProvider = TopCommand.OfVersion.class,
         description = "Lists the rules and the line each writes on; with an ID shows that rule's page.")
 final class RulesCommand implements Callable<Integer> {
 
@@ -34,6 +35,9 @@ final class RulesCommand implements Callable<Integer> {
 
     @Option(names = "--help", usageHelp = true, description = "show this page")
     boolean help;
+
+    @Option(names = "--version", versionHelp = true, description = "show the version")
+    boolean version;
 
     RulesCommand(Console console) {
         this.console = console;

@@ -9,7 +9,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Takes our lines out of a score again. */
-@Command(name = "strip", description = "Writes a copy of an annotated score without our lines: the original file.")
+@Command(
+        name = "strip",
+        versionProvider = TopCommand.OfVersion.class,
+        description = "Writes a copy of an annotated score without our lines: the original file.")
 final class StripCommand implements Callable<Integer>, ScoreCommand {
 
     private final Console console;
