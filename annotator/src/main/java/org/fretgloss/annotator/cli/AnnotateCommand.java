@@ -1,9 +1,9 @@
 package org.fretgloss.annotator.cli;
 
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.fretgloss.annotator.Annotated;
@@ -67,7 +67,7 @@ final class AnnotateCommand implements Callable<Integer>, ScoreCommand {
         if (music.startsFormWithoutChords()) {
             throw usage("--form-start says where --chords or --form begin: give one of these too");
         }
-        if (findings != null && (isSame(findings, score) || isSame(findings, target))) {
+        if (findings != null && (Results.areOneFile(findings, score) || Results.areOneFile(findings, target))) {
             throw usage("the findings cannot go into the score " + findings + ": give them a file of their own");
         }
         Results results = new Results(console, output.replace);
@@ -77,20 +77,14 @@ final class AnnotateCommand implements Callable<Integer>, ScoreCommand {
             results.checkTarget(findings);
         }
         Annotated annotated = tool.get().annotate(file, music.request());
-        Optional<Results.Result> json = Optional.ofNullable(findings)
-                .map(name -> new Results.Result(name, FindingsJson.of(annotated).getBytes(StandardCharsets.UTF_8)));
-        results.writeBoth(new Results.Result(target, annotated.bytes()), json);
+        Map<String, byte[]> written = new LinkedHashMap<>();
+        written.put(target, annotated.bytes());
+        if (findings != null) {
+            written.put(findings, FindingsJson.of(annotated).getBytes(StandardCharsets.UTF_8));
+        }
+        results.write(written);
         report(annotated, target);
         return (annotated.failures().isEmpty() ? ExitCode.DONE : ExitCode.RULE_FAILED).number();
-    }
-
-    private static boolean isSame(String one, String other) {
-        return !one.equals(OutputOptions.DASH)
-                && !other.equals(OutputOptions.DASH)
-                && Path.of(one)
-                        .toAbsolutePath()
-                        .normalize()
-                        .equals(Path.of(other).toAbsolutePath().normalize());
     }
 
     private ParameterException usage(String sentence) {

@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.Map;
 import org.fretgloss.annotator.file.ScoreException;
 import org.fretgloss.annotator.file.ScoreFile;
 import org.fretgloss.annotator.file.WholeFile;
@@ -48,40 +50,36 @@ final class Results {
         checkTarget(target);
     }
 
-    void write(String target, byte[] bytes) throws ScoreException, IOException {
-        if (target.equals(OutputOptions.DASH)) {
-            console.out().write(bytes);
-            console.out().flush();
-        } else {
-            WholeFile.write(path(target), bytes, replace);
+    /** Whether two names are of one file, though they may be spelled differently; a dash is no file. */
+    static boolean areOneFile(String name, String other) throws ScoreException, IOException {
+        if (name.equals(OutputOptions.DASH) || other.equals(OutputOptions.DASH)) {
+            return false;
         }
+        Path one = path(name).toAbsolutePath().normalize();
+        Path two = path(other).toAbsolutePath().normalize();
+        return one.equals(two) || (Files.exists(one) && Files.exists(two) && Files.isSameFile(one, two));
     }
 
-    /** Writes the score and then the findings; where these fail, a score that was not there before goes again. */
-    void writeBoth(Result score, Optional<Result> findings) throws ScoreException, IOException {
-        boolean isNew = !score.target.equals(OutputOptions.DASH) && Files.notExists(path(score.target));
-        write(score.target, score.bytes);
-        if (findings.isPresent()) {
-            try {
-                write(findings.get().target, findings.get().bytes);
-            } catch (ScoreException | IOException e) {
-                if (isNew) {
-                    Files.deleteIfExists(path(score.target));
+    /** Writes every result under its name, or none where one of them cannot be written. */
+    void write(Map<String, byte[]> results) throws ScoreException, IOException {
+        List<WholeFile> files = new ArrayList<>();
+        try {
+            for (Map.Entry<String, byte[]> result : results.entrySet()) {
+                if (!result.getKey().equals(OutputOptions.DASH)) {
+                    files.add(WholeFile.prepare(path(result.getKey()), result.getValue(), replace));
                 }
-                throw e;
+            }
+            for (WholeFile file : files) {
+                file.place();
+            }
+        } finally {
+            for (WholeFile file : files) {
+                file.close();
             }
         }
-    }
-
-    /** What goes where. */
-    static final class Result {
-
-        private final String target;
-        private final byte[] bytes;
-
-        Result(String target, byte[] bytes) {
-            this.target = target;
-            this.bytes = bytes;
+        if (results.containsKey(OutputOptions.DASH)) {
+            console.out().write(results.get(OutputOptions.DASH));
+            console.out().flush();
         }
     }
 

@@ -1,5 +1,6 @@
 package org.fretgloss.annotator.cli;
 
+import java.util.Map;
 import java.util.concurrent.Callable;
 import org.fretgloss.annotator.Fretgloss;
 import org.fretgloss.annotator.Plain;
@@ -34,7 +35,7 @@ final class StripCommand implements Callable<Integer>, ScoreCommand {
         ScoreFile file = results.read(score);
         results.checkTarget(target, file);
         Plain stripped = Fretgloss.strip(file);
-        results.write(target, stripped.bytes());
+        results.write(Map.of(target, stripped.bytes()));
         if (!output.quiet) {
             console.tell(score + " → " + target);
             stripped.notices().forEach(notice -> console.tell("  note: " + notice));

@@ -11,34 +11,82 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.UUID;
 
-/** Writes a file whole or not at all: at no moment does half a file bear the target's name. */
-public final class WholeFile {
+/**
+ * A file that is written whole or not at all: its bytes lie beside the target, down to the disk, before they take the
+ * target's name. Several files of which none shall stand alone are all prepared before the first is placed.
+ */
+public final class WholeFile implements AutoCloseable {
 
-    private WholeFile() {}
+    private final Path target;
+    private final Path place;
+    private final Path fresh;
+    private final boolean replace;
+
+    private WholeFile(Path target, Path place, Path fresh, boolean replace) {
+        this.target = target;
+        this.place = place;
+        this.fresh = fresh;
+        this.replace = replace;
+    }
 
     /**
-     * Writes a file. The bytes go to a file beside the target first, down to the disk, which then takes the target's
-     * name.
+     * Writes a file.
      *
      * @param target where the file will stand; its folder must exist
      * @param replace whether a file that stands there may be replaced; it keeps its permissions
      * @throws ScoreException if the file cannot be written; nothing is left behind
      */
     public static void write(Path target, byte[] bytes, boolean replace) throws ScoreException {
+        try (WholeFile file = prepare(target, bytes, replace)) {
+            file.place();
+        }
+    }
+
+    /**
+     * Writes a file's bytes beside its target, under a name of their own.
+     *
+     * @throws ScoreException if they cannot be written; nothing is left behind
+     * @see #write
+     */
+    public static WholeFile prepare(Path target, byte[] bytes, boolean replace) throws ScoreException {
         check(target, replace);
         try {
             Path place = Files.exists(target) ? target.toRealPath() : target;
             Path fresh = folderOf(place).resolve(".fretgloss-" + UUID.randomUUID() + ".part");
             try {
                 fill(fresh, bytes);
-                move(fresh, place, replace);
-            } finally {
+            } catch (IOException e) {
                 Files.deleteIfExists(fresh);
+                throw e;
             }
+            return new WholeFile(target, place, fresh, replace);
+        } catch (IOException e) {
+            throw unwritten(target, reason(target, bytes.length, e), e);
+        }
+    }
+
+    /**
+     * Gives the prepared file its target's name.
+     *
+     * @throws ScoreException if it cannot take it
+     */
+    public void place() throws ScoreException {
+        try {
+            move();
         } catch (FileAlreadyExistsException e) {
             throw exists(target);
         } catch (IOException e) {
-            throw new ScoreException("'" + target + "' cannot be written: " + reason(target, bytes.length, e), e);
+            throw unwritten(target, IoReason.of(e), e);
+        }
+    }
+
+    /** Takes away what was prepared and not placed. */
+    @Override
+    public void close() throws ScoreException {
+        try {
+            Files.deleteIfExists(fresh);
+        } catch (IOException e) {
+            throw new ScoreException("'" + fresh + "' was left behind: " + IoReason.of(e) + "; delete it", e);
         }
     }
 
@@ -70,6 +118,10 @@ public final class WholeFile {
         return new ScoreException("'" + target + "' exists already; choose another name, or --replace it");
     }
 
+    private static ScoreException unwritten(Path target, String reason, IOException cause) {
+        return new ScoreException("'" + target + "' cannot be written: " + reason, cause);
+    }
+
     private static Path folderOf(Path target) {
         Path parent = target.getParent();
         return parent == null ? Path.of("").toAbsolutePath() : parent;
@@ -85,7 +137,7 @@ public final class WholeFile {
         }
     }
 
-    private static void move(Path fresh, Path place, boolean replace) throws IOException {
+    private void move() throws IOException {
         if (replace) {
             keepPermissions(place, fresh);
             Files.move(fresh, place, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);

@@ -81,17 +81,35 @@ class FullDiskTest {
     @Test
     void aScoreIsNotWrittenWithoutItsFindings() {
         Path out = folder.resolve("out.musicxml");
-        Path findings = disk.resolve("findings.json");
+
+        refusedWithFindingsOnTheDisk(out.toString());
+
+        assertThat(folder).isDirectoryNotContaining(file -> !file.equals(disk));
+        assertThat(refusedWithFindingsOnTheDisk("-").out().size()).isZero();
+    }
+
+    @Test
+    void anOlderResultStaysWhereItsFindingsCannotFollow() throws IOException {
+        Path old = Files.writeString(folder.resolve("out.musicxml"), "old");
+
+        refusedWithFindingsOnTheDisk(old.toString());
+
+        assertThat(old).hasContent("old");
+        assertThat(folder).isDirectoryNotContaining(file -> !file.equals(disk) && !file.equals(old));
+    }
+
+    private Session refusedWithFindingsOnTheDisk(String out) {
+        String findings = disk.resolve("findings.json").toString();
 
         Session session =
-                Session.run("annotate", SCORE.toString(), "-o", out.toString(), "--findings", findings.toString());
+                Session.run("annotate", SCORE.toString(), "-o", out, "--findings", findings, "--replace", "--quiet");
 
         assertThat(session.exit()).isEqualTo(2);
         assertThat(session.err().lines())
                 .singleElement()
                 .asString()
-                .contains(findings + "' cannot", "the disk is full");
-        assertThat(folder).isDirectoryNotContaining(file -> !file.equals(disk));
+                .contains(findings + "' cannot be written", "the disk is full");
         assertThat(disk).isEmptyDirectory();
+        return session;
     }
 }

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Where results go, and that nothing goes anywhere else. */
 class OutputTest {
@@ -140,6 +141,17 @@ class OutputTest {
         assertThat(taken).hasContent("mine");
         done("annotate", score.toString(), "--findings", taken.toString(), "--replace");
         assertThat(taken).content().contains("fretgloss-findings/1");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"song.musicxml", "./song.musicxml", "link.musicxml"})
+    @DisplayName("findings never take the place of the score, whatever it is called and whatever may be replaced")
+    void findingsSpareTheScore(String name) throws IOException {
+        Files.createSymbolicLink(folder.resolve("link.musicxml"), score);
+
+        refused(Session.run("annotate", score.toString(), "--findings", at(name), "--replace"), "of their own");
+
+        assertThat(score).hasSameBinaryContentAs(PLAIN);
     }
 
     @Test

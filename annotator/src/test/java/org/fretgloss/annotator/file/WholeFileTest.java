@@ -38,6 +38,36 @@ class WholeFileTest {
     }
 
     @Test
+    @DisplayName("what is prepared stands nowhere until it is placed, and is taken away if it never is")
+    void prepared() throws Exception {
+        Path old = Files.writeString(folder.resolve("old"), "old");
+
+        try (WholeFile fresh = WholeFile.prepare(folder.resolve("out"), BYTES, false);
+                WholeFile left = WholeFile.prepare(old, BYTES, true)) {
+            assertThat(folder.resolve("out")).doesNotExist();
+            fresh.place();
+            assertThat(folder.resolve("out")).hasBinaryContent(BYTES);
+            assertThat(left).isNotNull();
+        }
+
+        assertThat(old).hasContent("old");
+        onlyFiles("old", "out");
+    }
+
+    @Test
+    @DisplayName("a file that came to stand there meanwhile is not replaced unasked")
+    void meanwhile() throws Exception {
+        try (WholeFile late = WholeFile.prepare(folder.resolve("out"), BYTES, false)) {
+            Files.writeString(folder.resolve("out"), "theirs");
+
+            assertThatThrownBy(late::place).isInstanceOf(ScoreException.class).hasMessageContaining("exists already");
+        }
+
+        assertThat(folder.resolve("out")).hasContent("theirs");
+        onlyFiles("out");
+    }
+
+    @Test
     @DisplayName("a new file has the permissions that any new file gets")
     void permissions() throws Exception {
         Path usual = Files.createFile(folder.resolve("usual"));
