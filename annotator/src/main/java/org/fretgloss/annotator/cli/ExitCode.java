@@ -1,5 +1,8 @@
 package org.fretgloss.annotator.cli;
 
+import java.util.Arrays;
+import java.util.stream.Stream;
+
 /** What the command's exit code says. */
 enum ExitCode {
     DONE(0, "done"),
@@ -20,9 +23,11 @@ enum ExitCode {
         return number;
     }
 
-    /** "2  bad input or usage; ...", for the help page. */
-    @Override
-    public String toString() {
-        return number + "  " + sentence;
+    /** All of them for the help page, a line each: "  2  bad input or usage; ...". */
+    static String[] table() {
+        return Stream.concat(
+                        Stream.of("", "Exit codes:"),
+                        Arrays.stream(values()).map(code -> "  " + code.number + "  " + code.sentence))
+                .toArray(String[]::new);
     }
 }

@@ -25,6 +25,7 @@ public final class Main {
                 .setErr(new PrintWriter(console.err(), true, console.errCharset()))
                 .setParameterExceptionHandler((e, unused) -> usageError(console, e))
                 .setExecutionExceptionHandler((e, failed, unused) -> Failures.tell(console, e, failed));
+        command.getCommandSpec().usageMessage().footer(ExitCode.table());
         return command.execute(arguments);
     }
 

@@ -17,16 +17,7 @@ import picocli.CommandLine.Spec;
         versionProvider = TopCommand.OfVersion.class,
         subcommands = {AnnotateCommand.class, StripCommand.class, RulesCommand.class, HelpCommand.class},
         synopsisSubcommandLabel = "COMMAND",
-        description = "Explains a transcribed guitar solo in lyric lines, in the MusicXML file itself.",
-        footer = {
-            "",
-            "Exit codes:",
-            "  0  done",
-            "  1  a check found errors or warnings, or an example of a rule does not hold",
-            "  2  bad input or usage; nothing was written for that score",
-            "  3  a rule failed; the findings of the others were kept and the file was written",
-            "  4  the tool refused its own output or failed inside; nothing was written"
-        })
+        description = "Explains a transcribed guitar solo in lyric lines, in the MusicXML file itself.")
 final class TopCommand implements Runnable {
 
     @Spec
