@@ -21,6 +21,7 @@ public final class Main {
         CommandLine command = new CommandLine(new TopCommand(), factory(console))
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setAbbreviatedSubcommandsAllowed(false)
+                .setExpandAtFiles(false) // a score's name may begin with @
                 .setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8))
                 .setErr(new PrintWriter(console.err(), true, console.errCharset()))
                 .setParameterExceptionHandler((e, unused) -> usageError(console, e))

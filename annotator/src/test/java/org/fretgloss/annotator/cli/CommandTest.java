@@ -98,6 +98,14 @@ class CommandTest {
         assertThat(Files.readString(score)).contains("fretgloss:box");
     }
 
+    /** Some libraries read further arguments from a file named so. */
+    @Test
+    void anAtBeforeANameIsPartOfTheName() {
+        Session session = Session.run("annotate", "@" + score);
+        assertThat(session.exit()).isEqualTo(2);
+        assertThat(session.err()).startsWith("fretgloss: @" + score).contains("no such file");
+    }
+
     @Test
     void linesAreChosen() throws IOException {
         assertThat(annotated("--lines", "box,shape"))
