@@ -48,7 +48,7 @@ final class ReadingText {
     }
 
     private static String bar(Bar bar) {
-        return "bar " + bar.number() + (bar.isFull() ? "" : " lasts " + Glyphs.of(bar.length()));
+        return "bar " + bar.number() + (bar.isFull() ? "" : " lasts " + bar.length());
     }
 
     private static String note(Note note) {
@@ -56,7 +56,7 @@ final class ReadingText {
         words.add(Glyphs.of(note.beat()));
         words.add(note.at().map(StringFret::toString).orElse("-"));
         words.add(note.pitch().toString());
-        words.add(Glyphs.of(note.duration()));
+        words.add(note.duration().toString());
         if (note.grace()) {
             words.add("grace");
         }
@@ -76,11 +76,7 @@ final class ReadingText {
     }
 
     private static String heights(Bend bend) {
-        return bend.heights().stream().map(ReadingText::height).collect(Collectors.joining(" "));
-    }
-
-    private static String height(Fraction semitones) {
-        return Glyphs.of(semitones);
+        return bend.heights().stream().map(Fraction::toString).collect(Collectors.joining(" "));
     }
 
     private static String kebab(Enum<?> value) {
