@@ -2,6 +2,7 @@ package org.fretgloss;
 
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.implement;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
@@ -24,9 +25,11 @@ import java.lang.reflect.Field;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import org.fretgloss.checks.BuiltInChecks;
 import org.fretgloss.marks.BuiltInMarks;
 import org.fretgloss.page.RulePage;
 import org.fretgloss.rule.Rule;
+import org.fretgloss.rule.RuleProvider;
 
 /** The order of the house. A rule here that matches nothing fails, so none can rot. */
 @AnalyzeClasses(packages = "org.fretgloss", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -37,8 +40,8 @@ class ArchitectureTest {
     /** Each uses those before it. */
     private static final List<String> ORDER = List.of("time", "pitch", "neck", "solo", "analysis", "rule");
 
-    /** Both stand on the order, and neither on the other: the marks are found by the service loader alone. */
-    private static final List<String> UPON_IT = List.of("marks", "page");
+    /** All stand on the order, and none on another: marks and checks are found by the service loader alone. */
+    private static final List<String> UPON_IT = List.of("marks", "checks", "page");
 
     private static final DescribedPredicate<JavaClass> AN_ARRAY =
             DescribedPredicate.describe("an array, whose elements can be set", JavaClass::isArray);
@@ -108,23 +111,32 @@ class ArchitectureTest {
     }
 
     @ArchTest
-    static final ArchRule MARKS_KEEP_NO_STATE = fields().that()
-            .areDeclaredInClassesThat(implement(Rule.class).and(resideInAPackage(ROOT + "marks")))
+    static final ArchRule RULES_KEEP_NO_STATE = fields().that()
+            .areDeclaredInClassesThat(implement(Rule.class).and(resideInAnyPackage(ROOT + "marks", ROOT + "checks")))
             .should()
             .beStatic()
             .allowEmptyShould(false);
 
     @ArchTest
     static void everyMarkIsBuiltIn(JavaClasses classes) {
-        List<String> marks = classes.stream()
-                .filter(implement(Rule.class).and(resideInAPackage(ROOT + "marks")))
-                .filter(mark -> !mark.getModifiers().contains(JavaModifier.ABSTRACT))
+        assertProvides(new BuiltInMarks(), "marks", classes);
+    }
+
+    @ArchTest
+    static void everyCheckIsBuiltIn(JavaClasses classes) {
+        assertProvides(new BuiltInChecks(), "checks", classes);
+    }
+
+    private static void assertProvides(RuleProvider provider, String folder, JavaClasses classes) {
+        List<String> rules = classes.stream()
+                .filter(implement(Rule.class).and(resideInAPackage(ROOT + folder)))
+                .filter(rule -> !rule.getModifiers().contains(JavaModifier.ABSTRACT))
                 .map(JavaClass::getName)
                 .toList();
-        assertThat(new BuiltInMarks().rules())
+        assertThat(provider.rules())
                 .extracting(rule -> rule.getClass().getName())
                 .isNotEmpty()
-                .containsExactlyInAnyOrderElementsOf(marks);
+                .containsExactlyInAnyOrderElementsOf(rules);
     }
 
     private static LayeredArchitecture layers() {
@@ -138,7 +150,10 @@ class ArchitectureTest {
         for (String layer : UPON_IT) {
             layers = layer(layers, layer, ORDER);
         }
-        return layers.whereLayer("marks").mayNotBeAccessedByAnyLayer();
+        return layers.whereLayer("marks")
+                .mayNotBeAccessedByAnyLayer()
+                .whereLayer("checks")
+                .mayNotBeAccessedByAnyLayer();
     }
 
     private static LayeredArchitecture layer(LayeredArchitecture layers, String name, List<String> below) {

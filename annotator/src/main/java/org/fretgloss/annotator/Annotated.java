@@ -2,12 +2,10 @@ package org.fretgloss.annotator;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.annotator.file.ScoreFile;
 import org.fretgloss.rule.Gloss;
 import org.fretgloss.rule.RuleFailure;
-import org.fretgloss.solo.Note;
 
 /**
  * A score with our lines in it, and what they are made from.
@@ -28,7 +26,8 @@ public record Annotated(
         List<Gloss> glosses,
         Map<Integer, Integer> carriers,
         List<RuleFailure> failures,
-        List<String> notices) {
+        List<String> notices)
+        implements Report {
 
     public Annotated {
         glosses = List.copyOf(glosses);
@@ -42,13 +41,8 @@ public record Annotated(
         return source.withText(text);
     }
 
-    /** The score as it was named. */
+    @Override
     public String score() {
         return source.name();
-    }
-
-    /** The element that bears a note's lyric. */
-    public Optional<Integer> carrierOf(Note note) {
-        return Optional.ofNullable(carriers.get(note.ordinal()));
     }
 }

@@ -7,8 +7,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.analysis.Given;
+import org.fretgloss.annotator.config.Corrections;
+import org.fretgloss.annotator.config.Silenced;
 import org.fretgloss.annotator.file.NoteScanner;
 import org.fretgloss.annotator.file.ScoreException;
 import org.fretgloss.annotator.file.ScoreFile;
@@ -33,6 +38,7 @@ import org.fretgloss.rule.Rule;
 import org.fretgloss.rule.Rulebook;
 import org.fretgloss.rule.SettingException;
 import org.fretgloss.rule.Settings;
+import org.fretgloss.solo.Solo;
 
 /**
  * Explains transcribed solos in their own files.
@@ -77,21 +83,68 @@ public final class Fretgloss {
         ScoreScan scan = scanner.scan();
 
         Analysis analysis = analysed(reading, request.given());
-        Examination examination = rulebook.examine(analysis, settings);
-        LineChoice choice = new LineChoice(lines(request), request.ascii(), request.roman());
-        Composition composition = LineComposer.compose(analysis, examination.glosses(), reading.carriers(), choice);
+        Set<Line> lines = lines(request);
+        boolean doubts = lines.contains(Line.DOUBTS);
+        Examination examination = rulebook.examine(analysis, settings, rule -> doubts || !rule.isCheck());
+        LineChoice choice = new LineChoice(lines, request.ascii(), request.roman());
+        List<Gloss> glosses = unsilenced(reading.solo(), examination.glosses(), request.corrections());
+        Composition composition = LineComposer.compose(analysis, glosses, reading.carriers(), choice);
         String text = ScoreWriter.annotate(scan, composition.texts(), stamp(request));
 
         Annotated annotated = new Annotated(
                 score,
                 text,
                 analysis,
-                shown(examination.glosses(), composition.uncarried(), request.ascii()),
+                shown(glosses, composition.uncarried(), request.ascii()),
                 reading.carriers(),
                 examination.failures(),
-                notices(score, plain, reading, analysis, composition));
+                Stream.concat(
+                                notices(score, plain, reading, analysis).stream(),
+                                composition.uncarried().stream().map(gloss -> uncarried(analysis, gloss)))
+                        .toList());
         SelfCheck.verify(score, plain.text(), annotated.bytes());
         return annotated;
+    }
+
+    /**
+     * Proof-reads a score: asks the checks and only them. Lines of ours that it holds are not looked at.
+     *
+     * @param asked which of the checks
+     * @throws ScoreException if the score cannot be read, or does not hold what the request names
+     * @throws SettingException if the request sets an option that a check does not have
+     */
+    public Checked check(ScoreFile score, Request request, Predicate<Rule> asked) throws ScoreException {
+        Map<String, Settings> settings = settings(request);
+        Stripped plain = Stripper.strip(score.text());
+        Reading reading = ScoreReader.read(NoteScanner.over(plain.text()), request.part());
+        Analysis analysis = analysed(reading, request.given());
+        Predicate<Rule> checks = rule -> rule.isCheck() && asked.test(rule);
+        Examination examination = rulebook.examine(analysis, settings, checks);
+        Silenced silenced = Silenced.of(reading.solo(), examination.glosses(), ids(checks), request.corrections());
+        return new Checked(
+                score.name(),
+                analysis,
+                shown(silenced.open(), List.of(), request.ascii()),
+                silenced.accepted(),
+                silenced.stale(),
+                reading.carriers(),
+                examination.failures(),
+                notices(score, plain, reading, analysis));
+    }
+
+    /** The rules at hand, in order. */
+    public List<Rule> rules() {
+        return rulebook.rules();
+    }
+
+    private Set<String> ids(Predicate<Rule> wanted) {
+        return rulebook.rules().stream().filter(wanted).map(Rule::id).collect(Collectors.toSet());
+    }
+
+    /** Marks, and the doubts that the teacher has not let stand. */
+    private static List<Gloss> unsilenced(Solo solo, List<Gloss> glosses, Corrections corrections) {
+        List<Gloss> accepted = Silenced.of(solo, glosses, Set.of(), corrections).accepted();
+        return glosses.stream().filter(gloss -> !accepted.contains(gloss)).toList();
     }
 
     /**
@@ -176,8 +229,12 @@ public final class Fretgloss {
                 gloss.rule(), gloss.line(), gloss.finding(), gloss.text().map(Ascii::of));
     }
 
-    private List<String> notices(
-            ScoreFile score, Stripped plain, Reading reading, Analysis analysis, Composition composition) {
+    private static String uncarried(Analysis analysis, Gloss gloss) {
+        return "no note can bear '" + gloss.text().orElse("") + "' in "
+                + analysis.placeOf(gloss.finding().note()) + ": it stands in the findings only";
+    }
+
+    private List<String> notices(ScoreFile score, Stripped plain, Reading reading, Analysis analysis) {
         List<String> notices = new ArrayList<>(score.notices());
         notices.addAll(Edited.notices(plain));
         reading.notices().stream().map(Notice::text).forEach(notices::add);
@@ -187,11 +244,6 @@ public final class Fretgloss {
                 .ifPresent(form -> notices.add(
                         "the progression has " + form.progression().bars().size() + " bars and the solo only "
                                 + analysis.solo().bars().size() + ": the rest of it is not used"));
-        composition
-                .uncarried()
-                .forEach(
-                        gloss -> notices.add("no note can bear '" + gloss.text().orElse("") + "' in "
-                                + analysis.placeOf(gloss.finding().note()) + ": it stands in the findings only"));
         rulebook.refused()
                 .forEach(refused ->
                         notices.add("rules of " + refused.provider() + " were left out: " + refused.reason()));

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fretgloss.analysis.Given;
+import org.fretgloss.annotator.config.Corrections;
 import org.fretgloss.rule.Line;
 
 /**
@@ -15,6 +16,7 @@ import org.fretgloss.rule.Line;
  *     them
  * @param addedLines lines besides
  * @param settings rule id to option name to text
+ * @param corrections what the teacher decided about the score
  * @param roman Roman numerals instead of chord names on the chords line
  * @param ascii b # -> 1/2 instead of ♭ ♯ → ½ in the score
  */
@@ -24,12 +26,12 @@ public record Request(
         Optional<List<Line>> lines,
         List<Line> addedLines,
         Map<String, Map<String, String>> settings,
+        Corrections corrections,
         boolean roman,
         boolean ascii) {
 
     /** Everything found, nothing said. */
-    public static final Request PLAIN =
-            new Request(Optional.empty(), Given.NOTHING, Optional.empty(), List.of(), Map.of(), false, false);
+    public static final Request PLAIN = new Request(Optional.empty(), Given.NOTHING);
 
     public Request {
         lines = lines.map(List::copyOf);
@@ -37,8 +39,18 @@ public record Request(
         settings = Map.copyOf(settings);
     }
 
+    /** The usual marks of a part, with what is said about the music. */
+    public Request(Optional<String> part, Given given) {
+        this(part, given, Optional.empty(), List.of(), Map.of(), Corrections.NONE, false, false);
+    }
+
+    /** The same with the teacher's decisions. */
+    public Request with(Corrections decisions) {
+        return new Request(part, given, lines, addedLines, settings, decisions, roman, ascii);
+    }
+
     /** The same with something said about the music. */
     public Request with(Given music) {
-        return new Request(part, music, lines, addedLines, settings, roman, ascii);
+        return new Request(part, music, lines, addedLines, settings, corrections, roman, ascii);
     }
 }

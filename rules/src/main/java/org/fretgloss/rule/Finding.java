@@ -22,6 +22,7 @@ import org.fretgloss.time.Fraction;
  * @param explanation a sentence or two for the teacher
  * @param confidence how sure the rule is, 0 to 1
  * @param absorbs findings whose texts this one makes superfluous
+ * @param doubt for a finding of proof-reading its severity and suggestion; none for a mark
  * @param values the particulars, by name, in the order given; whole numbers, fractions, strings, booleans and lists of
  *     strings
  */
@@ -32,6 +33,7 @@ public record Finding(
         String explanation,
         double confidence,
         List<Absorbed> absorbs,
+        Optional<Doubt> doubt,
         Map<String, Object> values) {
 
     /**
@@ -63,6 +65,7 @@ public record Finding(
         private Optional<String> explanation = Optional.empty();
         private double confidence = 1;
         private final List<Absorbed> absorbs = new java.util.ArrayList<>();
+        private Optional<Doubt> doubt = Optional.empty();
         private final Map<String, Object> values = new LinkedHashMap<>();
 
         private Builder(Note note) {
@@ -99,6 +102,18 @@ public record Finding(
         public Builder absorbing(String rule, Note beginsOn) {
             absorbs.add(new Absorbed(rule, beginsOn));
             return this;
+        }
+
+        /** Makes it a doubt; its line shows "?". */
+        public Builder doubt(Severity severity) {
+            this.doubt = Optional.of(new Doubt(severity, Optional.empty()));
+            return text("?");
+        }
+
+        /** Makes it a doubt with what was probably meant; its line shows "? 2/8" where that is another place. */
+        public Builder doubt(Severity severity, Suggestion meant) {
+            this.doubt = Optional.of(new Doubt(severity, Optional.of(meant)));
+            return text(meant.at().map(at -> "? " + at).orElse("?"));
         }
 
         public Builder value(String name, int number) {
@@ -156,6 +171,7 @@ public record Finding(
                     explanation.orElseThrow(() -> new IllegalStateException("a finding is explained")),
                     confidence,
                     absorbs,
+                    doubt,
                     values);
         }
     }

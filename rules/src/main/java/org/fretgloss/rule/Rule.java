@@ -29,6 +29,11 @@ public interface Rule {
     /** The lyric line on which its texts stand. */
     Line line();
 
+    /** Whether it doubts what is written, rather than explaining what is played: it writes on the line of doubts. */
+    default boolean isCheck() {
+        return line() == Line.DOUBTS;
+    }
+
     /** The rule's own options, besides {@link #THRESHOLD}. */
     default List<Option<?>> options() {
         return List.of();

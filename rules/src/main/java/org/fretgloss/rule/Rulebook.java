@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.ServiceLoader;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.pitch.UnknownNameException;
@@ -75,10 +76,22 @@ public final class Rulebook {
      * @throws UnknownNameException if settings name a rule that is not here
      */
     public Examination examine(Analysis analysis, Map<String, Settings> settings) {
+        return examine(analysis, settings, rule -> true);
+    }
+
+    /**
+     * Asks some of the rules about a solo.
+     *
+     * @param asked which of them
+     * @throws UnknownNameException if settings name a rule that is not here
+     */
+    public Examination examine(Analysis analysis, Map<String, Settings> settings, Predicate<Rule> asked) {
         settings.keySet().forEach(this::rule);
         List<Gloss> glosses = new ArrayList<>();
         List<RuleFailure> failures = new ArrayList<>();
-        for (Admission.Entry entry : entries) {
+        List<Admission.Entry> askedEntries =
+                entries.stream().filter(entry -> asked.test(entry.rule())).toList();
+        for (Admission.Entry entry : askedEntries) {
             List<Finding> found = new ArrayList<>();
             try {
                 collect(entry.rule(), analysis, settingsOf(entry.id(), settings), found);

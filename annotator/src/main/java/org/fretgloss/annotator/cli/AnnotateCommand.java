@@ -1,6 +1,7 @@
 package org.fretgloss.annotator.cli;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
@@ -8,6 +9,9 @@ import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.fretgloss.annotator.Annotated;
 import org.fretgloss.annotator.Fretgloss;
+import org.fretgloss.annotator.Request;
+import org.fretgloss.annotator.config.CorrectionsFile;
+import org.fretgloss.annotator.file.ScoreException;
 import org.fretgloss.annotator.file.ScoreFile;
 import org.fretgloss.annotator.report.FindingsJson;
 import org.fretgloss.annotator.report.Summary;
@@ -76,7 +80,7 @@ final class AnnotateCommand implements Callable<Integer>, ScoreCommand {
         if (findings != null) {
             results.checkTarget(findings);
         }
-        Annotated annotated = tool.get().annotate(file, music.request());
+        Annotated annotated = tool.get().annotate(file, request());
         Map<String, byte[]> written = new LinkedHashMap<>();
         written.put(target, annotated.bytes());
         if (findings != null) {
@@ -85,6 +89,13 @@ final class AnnotateCommand implements Callable<Integer>, ScoreCommand {
         results.write(written);
         report(annotated, target);
         return (annotated.failures().isEmpty() ? ExitCode.DONE : ExitCode.RULE_FAILED).number();
+    }
+
+    /** What the teacher let stand is asked for only where doubts are written. */
+    private Request request() throws ScoreException {
+        Request request = music.request();
+        boolean decided = music.writesDoubts() && !score.equals(OutputOptions.DASH);
+        return decided ? request.with(CorrectionsFile.beside(Path.of(score)).read()) : request;
     }
 
     private ParameterException usage(String sentence) {

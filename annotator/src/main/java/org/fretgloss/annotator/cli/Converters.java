@@ -4,9 +4,11 @@ import java.util.Arrays;
 import java.util.List;
 import org.fretgloss.analysis.HomeScale;
 import org.fretgloss.analysis.Progression;
+import org.fretgloss.annotator.config.Nearest;
 import org.fretgloss.pitch.PitchClass;
 import org.fretgloss.pitch.UnknownNameException;
 import org.fretgloss.rule.Line;
+import org.fretgloss.rule.Severity;
 import org.fretgloss.time.Fraction;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -56,9 +58,9 @@ final class Converters {
     /** "box". */
     static final class OfLine implements ITypeConverter<Line> {
 
-        /** The lines that something writes; phrases and doubts have no rules yet. */
+        /** The lines that something writes; phrases have no rules yet. */
         private static final List<Line> WRITTEN = Arrays.stream(Line.values())
-                .filter(line -> line != Line.PHRASES && line != Line.DOUBTS)
+                .filter(line -> line != Line.PHRASES)
                 .toList();
 
         @Override
@@ -69,6 +71,20 @@ final class Converters {
                             "a line",
                             value,
                             WRITTEN.stream().map(Line::toString).toList())));
+        }
+    }
+
+    /** "warning". */
+    static final class OfSeverity implements ITypeConverter<Severity> {
+        @Override
+        public Severity convert(String value) {
+            return explained(() -> Severity.named(value.trim())
+                    .orElseThrow(() -> new UnknownNameException(
+                            "a severity",
+                            value,
+                            Arrays.stream(Severity.values())
+                                    .map(Severity::toString)
+                                    .toList())));
         }
     }
 

@@ -1,6 +1,7 @@
 package org.fretgloss.annotator.cli;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.Stream;
 
 /** What the command's exit code says. */
@@ -17,6 +18,14 @@ enum ExitCode {
     ExitCode(int number, String sentence) {
         this.number = number;
         this.sentence = sentence;
+    }
+
+    /** Of several scores the worst tells: 4, 2, 3, 1. */
+    private static final List<ExitCode> WORST_FIRST = List.of(REFUSED, BAD_INPUT, RULE_FAILED, FOUND, DONE);
+
+    /** The worse of two. */
+    static ExitCode worse(ExitCode one, ExitCode other) {
+        return WORST_FIRST.indexOf(one) < WORST_FIRST.indexOf(other) ? one : other;
     }
 
     int number() {

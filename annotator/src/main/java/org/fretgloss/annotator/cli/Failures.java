@@ -12,14 +12,19 @@ final class Failures {
 
     static int tell(Console console, Exception failure, CommandLine failed) {
         if (failed.getCommand() instanceof ScoreCommand command) {
-            console.tell("fretgloss: " + command.score() + ": " + sentence(failure));
-            if (command.isTraced()) {
-                failure.printStackTrace(console.err());
-            }
-        } else {
-            console.tell("fretgloss: " + sentence(failure));
+            return tell(console, failure, command.score(), command.isTraced()).number();
         }
+        console.tell("fretgloss: " + sentence(failure));
         return exitCode(failure).number();
+    }
+
+    /** Tells what went wrong with one score, and gives the exit code that it asks for. */
+    static ExitCode tell(Console console, Exception failure, String score, boolean traced) {
+        console.tell("fretgloss: " + score + ": " + sentence(failure));
+        if (traced) {
+            failure.printStackTrace(console.err());
+        }
+        return exitCode(failure);
     }
 
     private static String sentence(Exception failure) {

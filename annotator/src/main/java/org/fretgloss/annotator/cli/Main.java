@@ -45,6 +45,9 @@ public final class Main {
                 if (type == AnnotateCommand.class) {
                     return type.cast(new AnnotateCommand(console, Fretgloss::withFoundRules));
                 }
+                if (type == CheckCommand.class) {
+                    return type.cast(new CheckCommand(console, Fretgloss::withFoundRules));
+                }
                 if (type == StripCommand.class) {
                     return type.cast(new StripCommand(console));
                 }

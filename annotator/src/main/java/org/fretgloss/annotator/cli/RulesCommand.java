@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.fretgloss.annotator.config.Nearest;
 import org.fretgloss.page.RulePage;
 import org.fretgloss.pitch.UnknownNameException;
 import org.fretgloss.rule.Rule;

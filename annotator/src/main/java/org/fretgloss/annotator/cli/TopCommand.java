@@ -15,7 +15,13 @@ import picocli.CommandLine.Spec;
         name = "fretgloss",
         mixinStandardHelpOptions = true,
         versionProvider = TopCommand.OfVersion.class,
-        subcommands = {AnnotateCommand.class, StripCommand.class, RulesCommand.class, HelpCommand.class},
+        subcommands = {
+            AnnotateCommand.class,
+            StripCommand.class,
+            CheckCommand.class,
+            RulesCommand.class,
+            HelpCommand.class
+        },
         synopsisSubcommandLabel = "COMMAND",
         description = "Explains a transcribed guitar solo in lyric lines, in the MusicXML file itself.")
 final class TopCommand implements Runnable {
@@ -26,7 +32,7 @@ final class TopCommand implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                Objects.requireNonNull(spec).commandLine(), "a command is missing: annotate, strip or rules");
+                Objects.requireNonNull(spec).commandLine(), "a command is missing: annotate, strip, check or rules");
     }
 
     /** "fretgloss 0.1.0". */

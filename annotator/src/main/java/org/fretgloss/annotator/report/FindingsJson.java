@@ -14,9 +14,10 @@ import org.fretgloss.analysis.Form;
 import org.fretgloss.analysis.Home;
 import org.fretgloss.analysis.HomeScale;
 import org.fretgloss.analysis.SilenceShare;
-import org.fretgloss.annotator.Annotated;
+import org.fretgloss.annotator.Report;
 import org.fretgloss.annotator.Version;
 import org.fretgloss.pitch.Pitch;
+import org.fretgloss.rule.Doubt;
 import org.fretgloss.rule.Finding;
 import org.fretgloss.rule.Gloss;
 import org.fretgloss.solo.Note;
@@ -39,13 +40,13 @@ public final class FindingsJson {
     private FindingsJson() {}
 
     /** The whole document, ending in a line feed. */
-    public static String of(Annotated annotated) {
-        Analysis analysis = annotated.analysis();
+    public static String of(Report report) {
+        Analysis analysis = report.analysis();
         Solo solo = analysis.solo();
         JsonObject root = new JsonObject();
         root.addProperty("format", FORMAT);
         root.addProperty("tool", "fretgloss " + Version.NUMBER);
-        root.addProperty("score", annotated.score());
+        root.addProperty("score", report.score());
         JsonObject part = new JsonObject();
         part.addProperty("id", solo.part().id());
         part.addProperty("name", solo.part().name());
@@ -59,7 +60,7 @@ public final class FindingsJson {
         root.add("form", analysis.form().<JsonElement>map(FindingsJson::form).orElse(JsonNull.INSTANCE));
         root.add("summary", summary(analysis));
         JsonArray findings = new JsonArray();
-        annotated.glosses().forEach(gloss -> findings.add(finding(gloss, annotated)));
+        report.glosses().forEach(gloss -> findings.add(finding(gloss, report)));
         root.add("findings", findings);
         return GSON.toJson(root) + "\n";
     }
@@ -129,16 +130,15 @@ public final class FindingsJson {
         return json;
     }
 
-    private static JsonObject finding(Gloss gloss, Annotated annotated) {
+    private static JsonObject finding(Gloss gloss, Report report) {
         Finding finding = gloss.finding();
         Note note = finding.note();
         JsonObject json = new JsonObject();
         json.addProperty("rule", gloss.rule());
-        json.addProperty("kind", "mark");
+        json.addProperty("kind", finding.doubt().isPresent() ? "check" : "mark");
         json.addProperty("note", note.ordinal());
         json.addProperty("lastNote", finding.lastNote().ordinal());
-        annotated
-                .carrierOf(note)
+        report.carrierOf(note)
                 .filter(carrier -> carrier != note.ordinal())
                 .ifPresent(carrier -> json.addProperty("carrier", carrier));
         json.addProperty("bar", note.bar().number());
@@ -151,10 +151,24 @@ public final class FindingsJson {
         json.add("text", gloss.text().<JsonElement>map(JsonPrimitive::new).orElse(JsonNull.INSTANCE));
         json.addProperty("explanation", finding.explanation());
         json.add("confidence", share(finding.confidence()));
+        finding.doubt().ifPresent(doubt -> addDoubt(json, doubt));
         JsonObject values = new JsonObject();
         finding.values().forEach((name, value) -> values.add(name, value(value)));
         json.add("values", values);
         return json;
+    }
+
+    private static void addDoubt(JsonObject json, Doubt doubt) {
+        json.addProperty("severity", doubt.severity().toString());
+        doubt.suggestion().ifPresent(meant -> {
+            JsonObject suggestion = new JsonObject();
+            meant.at().ifPresent(at -> {
+                suggestion.addProperty("string", at.string());
+                suggestion.addProperty("fret", at.fret());
+            });
+            meant.pitch().ifPresent(pitch -> suggestion.addProperty("pitch", pitch.toString()));
+            json.add("suggestion", suggestion);
+        });
     }
 
     private static JsonElement value(Object value) {

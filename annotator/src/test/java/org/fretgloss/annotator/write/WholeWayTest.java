@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.fretgloss.annotator.Annotated;
 import org.fretgloss.annotator.Fretgloss;
 import org.fretgloss.annotator.Request;
+import org.fretgloss.annotator.config.Corrections;
 import org.fretgloss.annotator.file.ScoreFile;
 import org.fretgloss.rule.Line;
 import org.junit.jupiter.api.DynamicContainer;
@@ -34,6 +35,7 @@ class WholeWayTest {
             Request.PLAIN.lines(),
             List.of(Line.DEGREES, Line.CHORDS),
             Map.of("bend", Map.of("curls", "true")),
+            Corrections.NONE,
             false,
             false);
 

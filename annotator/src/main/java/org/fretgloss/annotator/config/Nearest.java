@@ -1,4 +1,4 @@
-package org.fretgloss.annotator.cli;
+package org.fretgloss.annotator.config;
 
 import java.util.Collection;
 import java.util.Comparator;
@@ -6,12 +6,12 @@ import java.util.Locale;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** Helps where a name was misspelt: the nearest of those there are. */
-final class Nearest {
+public final class Nearest {
 
     private Nearest() {}
 
     /** "did you mean 'dorian'?", or all the names where none is near. */
-    static String hint(String given, Collection<String> known) {
+    public static String hint(String given, Collection<String> known) {
         String wanted = given.toLowerCase(Locale.ROOT).trim();
         LevenshteinDistance distance = LevenshteinDistance.getDefaultInstance();
         return known.stream()

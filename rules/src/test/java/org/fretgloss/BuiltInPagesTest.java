@@ -1,8 +1,10 @@
-package org.fretgloss.marks;
+package org.fretgloss;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.stream.Stream;
+import org.fretgloss.checks.BuiltInChecks;
+import org.fretgloss.marks.BuiltInMarks;
 import org.fretgloss.page.PageCheck;
 import org.fretgloss.page.PageExamples;
 import org.fretgloss.page.RulePage;
@@ -11,13 +13,14 @@ import org.junit.jupiter.api.DynamicContainer;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
-/** The pages of the built-in marks are their tests: each is whole, and every example on it holds. */
+/** The pages of the built-in rules are their tests: each is whole, and every example on it holds. */
 class PagesTest {
 
     @TestFactory
     Stream<DynamicContainer> everyPage() {
-        return new BuiltInMarks()
-                .rules().stream().map(rule -> DynamicContainer.dynamicContainer(rule.id(), testsOf(rule)));
+        return Stream.of(new BuiltInMarks(), new BuiltInChecks())
+                .flatMap(provider -> provider.rules().stream())
+                .map(rule -> DynamicContainer.dynamicContainer(rule.id(), testsOf(rule)));
     }
 
     private static Stream<DynamicTest> testsOf(Rule rule) {
