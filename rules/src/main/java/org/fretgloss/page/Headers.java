@@ -23,7 +23,8 @@ record Headers(Map<String, String> lines, Map<String, String> options) {
 
     private static final Pattern FORM = Pattern.compile("([a-z-]{3,}) *:(.*)");
     private static final String OPTION = "option";
-    private static final List<String> NAMES = List.of("home", "chords", "form", "meter", "tuning", "capo", OPTION);
+    private static final List<String> NAMES =
+            List.of("home", "chords", "form", "meter", "tuning", "capo", "bars", OPTION);
 
     static boolean isHeader(String line) {
         return FORM.matcher(line).matches();
@@ -68,6 +69,14 @@ record Headers(Map<String, String> lines, Map<String, String> options) {
     Tuning tuning() {
         Tuning tuning = line("tuning").map(Tuning::of).orElse(Tuning.STANDARD);
         return line("capo").map(fret -> tuning.withCapo(readFret(fret))).orElse(tuning);
+    }
+
+    /** Whether bars may be shorter or longer than their meter. */
+    boolean barsMayDiffer() {
+        line("bars").filter(value -> !value.equals("as written")).ifPresent(value -> {
+            throw new NotationException("'" + value + "': the only word on bars is 'as written'");
+        });
+        return line("bars").isPresent();
     }
 
     private static int readFret(String text) {

@@ -39,10 +39,11 @@ final class SoloBuilder {
      * Builds a solo.
      *
      * @param spelling the pitch of a MIDI number
+     * @param barsMayDiffer whether bars may be shorter or longer than their meter, as slips in a score are
      * @throws NotationException if a bar does not fill its meter, a tie has nothing to tie, or a string is not there
      */
-    static Solo build(List<MeteredBar> written, Tuning tuning, IntFunction<Pitch> spelling) {
-        SoloBuilder builder = new SoloBuilder(tuning, spelling, barsOf(written));
+    static Solo build(List<MeteredBar> written, Tuning tuning, IntFunction<Pitch> spelling, boolean barsMayDiffer) {
+        SoloBuilder builder = new SoloBuilder(tuning, spelling, barsOf(written, barsMayDiffer));
         Fraction now = Fraction.ZERO;
         for (MeteredBar bar : written) {
             for (Event event : bar.events()) {
@@ -53,16 +54,17 @@ final class SoloBuilder {
         return builder.solo();
     }
 
-    private static List<Bar> barsOf(List<MeteredBar> written) {
+    private static List<Bar> barsOf(List<MeteredBar> written, boolean barsMayDiffer) {
         List<Bar> bars = new ArrayList<>();
         Fraction start = Fraction.ZERO;
         int number = 1;
         for (MeteredBar bar : written) {
             Fraction filled = bar.filled();
-            Fraction lead = bar.meter().barLength().minus(filled);
-            if (bars.isEmpty() && lead.isPositive()) {
+            Fraction missing = bar.meter().barLength().minus(filled);
+            Fraction lead = bars.isEmpty() && missing.isPositive() ? missing : Fraction.ZERO;
+            if (lead.isPositive()) {
                 number = 0;
-            } else if (!lead.isZero()) {
+            } else if (!missing.isZero() && !barsMayDiffer) {
                 throw new NotationException("bar " + number + " holds " + filled + " quarter notes, and " + bar.meter()
                         + " asks for " + bar.meter().barLength());
             }
@@ -98,7 +100,10 @@ final class SoloBuilder {
 
     private Note note(Stroke stroke, Fraction onset, Event.Struck struck) {
         ordinal++;
-        Pitch pitch = stroke.pitch().or(() -> stroke.at().map(this::pitchAt)).orElseThrow();
+        Pitch fretted = stroke.pitch().or(() -> stroke.at().map(this::pitchAt)).orElseThrow();
+        Pitch pitch = stroke.written()
+                .filter(written -> written.midi() == fretted.midi())
+                .orElse(fretted);
         return new Note(
                 0,
                 ordinal,
@@ -112,7 +117,12 @@ final class SoloBuilder {
                 stroke.techniques(),
                 stroke.grace(),
                 VOICE,
-                new Written(pitch, 0, List.of(ordinal), false));
+                written(stroke, pitch));
+    }
+
+    private Written written(Stroke stroke, Pitch sounding) {
+        Pitch pitch = stroke.written().orElse(sounding);
+        return new Written(pitch, pitch.midi() - sounding.midi(), List.of(ordinal), false);
     }
 
     private Pitch pitchAt(StringFret at) {
@@ -155,7 +165,7 @@ final class SoloBuilder {
                 note.techniques(),
                 note.grace(),
                 note.voice(),
-                new Written(note.pitch(), 0, elements, false));
+                new Written(note.written().pitch(), note.written().offset(), elements, false));
     }
 
     private Solo solo() {

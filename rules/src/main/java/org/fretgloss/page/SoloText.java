@@ -21,6 +21,7 @@ import org.fretgloss.solo.Solo;
  * meter: 4/4                      4/4 where it is not given
  * tuning: E4 B3 G3 D3 A2 D2       string 1 first; standard where it is not given
  * capo: 2                         0 where it is not given
+ * bars: as written                bars may be shorter or longer than their meter
  * option: from=2                  an option of the rule, may be repeated
  * | 3/7b2:1 r:1 2/8:1/2 h2/10 2/10+1/10:1 | 1/8:3 x2/5:1 |
  * =&gt; bar 1 beat 1: full 4→5
@@ -63,8 +64,11 @@ public record SoloText(Solo solo, Given given, Map<String, String> options, List
         String music = lines.stream()
                 .filter(line -> !isExpectation(line) && !Headers.isHeader(line))
                 .collect(Collectors.joining("\n"));
-        Solo solo =
-                SoloBuilder.build(MeteredBar.parse(music, headers.meter()), headers.tuning(), spelling(headers.home()));
+        Solo solo = SoloBuilder.build(
+                MeteredBar.parse(music, headers.meter()),
+                headers.tuning(),
+                spelling(headers.home()),
+                headers.barsMayDiffer());
         return new SoloText(solo, headers.given(firstFullBar(solo)), headers.options(), expectations);
     }
 

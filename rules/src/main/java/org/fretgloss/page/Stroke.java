@@ -19,7 +19,8 @@ import org.fretgloss.time.Fraction;
  * One note of the notation: {@code h3/7b2:1/2}, or without string and fret {@code hC♯4b2:1/2}.
  *
  * <p>Before the string: {@code h} hammered on, {@code p} pulled off, {@code s} slid to, {@code t} tapped, {@code g} a
- * grace note, {@code x} dead, {@code v} with vibrato, {@code n} a harmonic, {@code w} bent with the bar.
+ * grace note, {@code x} dead, {@code v} with vibrato, {@code n} a harmonic, {@code w} bent with the bar. {@code 3/7=E♭4}
+ * is a note for which the score writes E♭4.
  *
  * @param at string and fret, or none where a pitch stands instead
  * @param pitch the sounding pitch, of a note without string and fret
@@ -27,6 +28,7 @@ import org.fretgloss.time.Fraction;
  * @param attack how it is begun
  * @param techniques what else is written about it
  * @param grace whether it is a grace note
+ * @param written the pitch that the score writes for it, where that is not what the fret sounds
  * @param duration quarter notes, where the note says it itself
  */
 record Stroke(
@@ -36,6 +38,7 @@ record Stroke(
         Attack attack,
         Set<Technique> techniques,
         boolean grace,
+        Optional<Pitch> written,
         Optional<Fraction> duration) {
 
     private static final Map<Character, Attack> ATTACKS =
@@ -46,7 +49,7 @@ record Stroke(
 
     private static final Pattern FORM = Pattern.compile("(?<prefixes>[hpstgxvnw]*)"
             + "(?:(?<string>\\d{1,2})/(?<fret>\\d{1,2})|(?<pitch>[A-G][♯♭#b]*\\d))"
-            + "(?<bend>p?b[^:]*)?(?::(?<duration>.+))?");
+            + "(?<bend>p?b[^:=]*)?(?:=(?<written>[A-G][♯♭#b]*\\d))?(?::(?<duration>.+))?");
 
     /**
      * Reads one note.
@@ -69,6 +72,7 @@ record Stroke(
                 attack(prefixes),
                 techniques(prefixes),
                 prefixes.indexOf('g') >= 0,
+                Optional.ofNullable(matcher.group("written")).map(Pitch::parse),
                 Optional.ofNullable(matcher.group("duration")).map(Event::readDuration));
     }
 
