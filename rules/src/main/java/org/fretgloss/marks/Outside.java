@@ -4,7 +4,9 @@ import java.util.HashSet;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
-import org.fretgloss.marks.OutsideJudge.Verdict;
+import org.fretgloss.analysis.OutsideJudge;
+import org.fretgloss.analysis.OutsideJudge.Verdict;
+import org.fretgloss.analysis.OutsideKind;
 import org.fretgloss.pitch.Degree;
 import org.fretgloss.rule.Finding;
 import org.fretgloss.rule.Line;
@@ -45,7 +47,7 @@ final class Outside implements Rule {
         OutsideKind kind = verdict.kind();
         Finding.Builder finding = Finding.at(note)
                 .explain(OutsideExplanation.of(analysis, note, verdict))
-                .confidence(kind.confidence() * (verdict.chord().isPresent() ? 1 : SHARE_WITHOUT_CHORD))
+                .confidence(confidence(kind) * (verdict.chord().isPresent() ? 1 : SHARE_WITHOUT_CHORD))
                 .value("degree", degree)
                 .value("kind", kind.toString());
         verdict.chord().ifPresent(chord -> finding.value("chord", chord.name()));
@@ -53,8 +55,27 @@ final class Outside implements Rule {
             verdict.target().ifPresent(finding::to);
         }
         if (named) {
-            finding.text(kind.prefix() + degree);
+            finding.text(prefix(kind) + degree);
         }
         return finding.build();
+    }
+
+    /** What stands before the degree in the score. */
+    private static String prefix(OutsideKind kind) {
+        return switch (kind) {
+            case ENCLOSURE -> "encl ";
+            case APPROACH -> "appr ";
+            case PASSING -> "pass ";
+            case ADDED, OUTSIDE -> "";
+        };
+    }
+
+    /** How sure the judgement is where the chord is known. */
+    private static double confidence(OutsideKind kind) {
+        return switch (kind) {
+            case APPROACH, ADDED -> 0.85;
+            case ENCLOSURE, PASSING -> 0.8;
+            case OUTSIDE -> 0.75;
+        };
     }
 }

@@ -2,7 +2,7 @@ package org.fretgloss.marks;
 
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.analysis.HomeScale;
-import org.fretgloss.marks.OutsideJudge.Verdict;
+import org.fretgloss.analysis.OutsideJudge.Verdict;
 import org.fretgloss.solo.Note;
 
 /** What a teacher says about an outside note: what it is outside of, and what it does there. */

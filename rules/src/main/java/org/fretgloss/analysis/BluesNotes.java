@@ -1,9 +1,7 @@
-package org.fretgloss.marks;
+package org.fretgloss.analysis;
 
 import java.util.Optional;
 import java.util.Set;
-import org.fretgloss.analysis.Analysis;
-import org.fretgloss.analysis.ChordSpan;
 import org.fretgloss.pitch.ChordSymbol;
 import org.fretgloss.solo.Note;
 import org.fretgloss.time.Fraction;

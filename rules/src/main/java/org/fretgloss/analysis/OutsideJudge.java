@@ -1,11 +1,8 @@
-package org.fretgloss.marks;
+package org.fretgloss.analysis;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.fretgloss.analysis.Analysis;
-import org.fretgloss.analysis.Melody;
-import org.fretgloss.analysis.Pauses;
 import org.fretgloss.pitch.ChordSymbol;
 import org.fretgloss.solo.Note;
 import org.fretgloss.time.Fraction;
@@ -14,7 +11,7 @@ import org.fretgloss.time.Fraction;
  * Judges the notes outside scale and chord by what surrounds them. Where notes are struck together, one of them that
  * fits is enough; across a silence of a beat or more nothing leads anywhere.
  */
-final class OutsideJudge {
+public final class OutsideJudge {
 
     private static final int SEMITONE = 1;
     private static final int WHOLE_TONE = 2;
@@ -25,7 +22,7 @@ final class OutsideJudge {
     private final Melody melody;
     private final Pauses pauses;
 
-    OutsideJudge(Analysis analysis) {
+    public OutsideJudge(Analysis analysis) {
         this.analysis = analysis;
         this.blues = new BluesNotes(analysis);
         this.melody = Melody.of(analysis.solo());
@@ -35,14 +32,15 @@ final class OutsideJudge {
     /**
      * What an outside note is.
      *
+     * @param kind the first that fits
      * @param target the note it leads to, where it leads to one
      * @param chord the chord it is outside of, where one is known
      * @param clash whether it is the home's 3 against a chord that holds the home's ♭3
      */
-    record Verdict(OutsideKind kind, Optional<Note> target, Optional<ChordSymbol> chord, boolean clash) {}
+    public record Verdict(OutsideKind kind, Optional<Note> target, Optional<ChordSymbol> chord, boolean clash) {}
 
     /** The judgement on a note; none for an inside one, a grace note or a dead note. */
-    Optional<Verdict> judge(Note note) {
+    public Optional<Verdict> judge(Note note) {
         if (!note.isPitched()) {
             return Optional.empty();
         }
