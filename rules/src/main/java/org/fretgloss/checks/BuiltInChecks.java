@@ -19,6 +19,17 @@ public final class BuiltInChecks implements RuleProvider {
 
     @Override
     public List<Rule> rules() {
-        return List.of(new SameString());
+        return List.of(
+                new PitchAgainstFret(),
+                new OctaveFret(),
+                new SameString(),
+                new BendWidth(),
+                new ReachAndShift(),
+                new WrongBox(),
+                new LikelyString(),
+                new ChordSymbolRule(),
+                new OddOneOut(),
+                new Spelling(),
+                new LeadSheet());
     }
 }

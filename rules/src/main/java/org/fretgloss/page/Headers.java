@@ -1,5 +1,6 @@
 package org.fretgloss.page;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,7 +11,13 @@ import org.fretgloss.analysis.Given;
 import org.fretgloss.analysis.HomeScale;
 import org.fretgloss.analysis.Progression;
 import org.fretgloss.neck.Tuning;
+import org.fretgloss.pitch.ChordSymbol;
 import org.fretgloss.pitch.PitchClass;
+import org.fretgloss.solo.Bar;
+import org.fretgloss.solo.ChordMark;
+import org.fretgloss.solo.Solo;
+import org.fretgloss.solo.Tempo;
+import org.fretgloss.time.Fraction;
 import org.fretgloss.time.Meter;
 
 /**
@@ -24,7 +31,7 @@ record Headers(Map<String, String> lines, Map<String, String> options) {
     private static final Pattern FORM = Pattern.compile("([a-z-]{3,}) *:(.*)");
     private static final String OPTION = "option";
     private static final List<String> NAMES =
-            List.of("home", "chords", "form", "meter", "tuning", "capo", "bars", OPTION);
+            List.of("home", "chords", "form", "meter", "tuning", "capo", "bars", "title", "tempo", "symbols", OPTION);
 
     static boolean isHeader(String line) {
         return FORM.matcher(line).matches();
@@ -77,6 +84,42 @@ record Headers(Map<String, String> lines, Map<String, String> options) {
             throw new NotationException("'" + value + "': the only word on bars is 'as written'");
         });
         return line("bars").isPresent();
+    }
+
+    /** The solo under this heading: its title, its tempo, and the chord symbols of its first bars. */
+    Solo over(Solo music) {
+        return new Solo(
+                line("title").orElse(music.title()),
+                music.part(),
+                music.tuning(),
+                music.bars(),
+                music.notes(),
+                line("symbols").map(chart -> symbols(chart, music)).orElse(music.chords()),
+                line("tempo").map(Headers::tempo).map(List::of).orElse(music.tempos()));
+    }
+
+    private static Tempo tempo(String quartersPerMinute) {
+        if (!quartersPerMinute.matches("[1-9]\\d{0,2}")) {
+            throw new NotationException("'" + quartersPerMinute + "' is no tempo in quarter notes a minute");
+        }
+        return new Tempo(Fraction.ZERO, Integer.parseInt(quartersPerMinute));
+    }
+
+    /** Bar by bar from the first full bar on; they end where they end. */
+    private static List<ChordMark> symbols(String chart, Solo music) {
+        List<List<Optional<ChordSymbol>>> chords = Progression.parse(chart).bars();
+        List<Bar> bars = music.bars().stream().filter(bar -> !bar.isPickUp()).toList();
+        List<ChordMark> marks = new ArrayList<>();
+        for (int i = 0; i < Math.min(chords.size(), bars.size()); i++) {
+            Bar bar = bars.get(i);
+            Fraction share = bar.length().dividedBy(Fraction.of(chords.get(i).size()));
+            for (int place = 0; place < chords.get(i).size(); place++) {
+                marks.add(new ChordMark(
+                        bar.start().plus(share.times(Fraction.of(place))),
+                        chords.get(i).get(place)));
+            }
+        }
+        return marks;
     }
 
     private static int readFret(String text) {

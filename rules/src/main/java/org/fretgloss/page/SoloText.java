@@ -21,6 +21,9 @@ import org.fretgloss.solo.Solo;
  * meter: 4/4                      4/4 where it is not given
  * tuning: E4 B3 G3 D3 A2 D2       string 1 first; standard where it is not given
  * capo: 2                         0 where it is not given
+ * symbols: A7 | D7                chord symbols of the score, bar by bar
+ * title: Gravel Lane              none where it is not given; likewise the tempo
+ * tempo: 120                      in quarter notes a minute
  * bars: as written                bars may be shorter or longer than their meter
  * option: from=2                  an option of the rule, may be repeated
  * | 3/7b2:1 r:1 2/8:1/2 h2/10 2/10+1/10:1 | 1/8:3 x2/5:1 |
@@ -64,11 +67,11 @@ public record SoloText(Solo solo, Given given, Map<String, String> options, List
         String music = lines.stream()
                 .filter(line -> !isExpectation(line) && !Headers.isHeader(line))
                 .collect(Collectors.joining("\n"));
-        Solo solo = SoloBuilder.build(
+        Solo solo = headers.over(SoloBuilder.build(
                 MeteredBar.parse(music, headers.meter()),
                 headers.tuning(),
                 spelling(headers.home()),
-                headers.barsMayDiffer());
+                headers.barsMayDiffer()));
         return new SoloText(solo, headers.given(firstFullBar(solo)), headers.options(), expectations);
     }
 

@@ -1,0 +1,65 @@
+package org.fretgloss.checks;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.fretgloss.analysis.Analysis;
+import org.fretgloss.neck.StringFret;
+import org.fretgloss.rule.Finding;
+import org.fretgloss.rule.Line;
+import org.fretgloss.rule.Option;
+import org.fretgloss.rule.Rule;
+import org.fretgloss.rule.Settings;
+import org.fretgloss.rule.Severity;
+import org.fretgloss.solo.Bend;
+import org.fretgloss.solo.Note;
+import org.fretgloss.solo.Technique;
+import org.fretgloss.time.Fraction;
+import org.fretgloss.time.Glyphs;
+
+/** A bend that no finger makes: wider than a string gives, or on an open string. */
+final class BendWidth implements Rule {
+
+    private static final Option<Fraction> WIDEST = Option.ofFraction(
+            "widest", Fraction.of(4), Fraction.ONE, Fraction.of(12), "widest bend that is believed, in semitones");
+
+    @Override
+    public Line line() {
+        return Line.DOUBTS;
+    }
+
+    @Override
+    public List<Option<?>> options() {
+        return List.of(WIDEST);
+    }
+
+    @Override
+    public Stream<Finding> examine(Analysis analysis, Settings settings) {
+        Fraction widest = settings.get(WIDEST);
+        return analysis.solo().notes().stream()
+                .filter(note -> !note.has(Technique.WITH_BAR))
+                .flatMap(note -> note.bend().flatMap(bend -> doubt(note, bend, widest)).stream());
+    }
+
+    private static Optional<Finding> doubt(Note note, Bend bend, Fraction widest) {
+        if (bend.width().isMoreThan(widest)) {
+            return Optional.of(found(
+                    note,
+                    bend,
+                    "A bend of %s semitones is wider than a finger makes; %s is the widest that is played."
+                            .formatted(Glyphs.of(bend.width()), Glyphs.of(widest))));
+        }
+        if (note.at().filter(StringFret::isOpen).isPresent()) {
+            return Optional.of(found(note, bend, "An open string cannot be bent by a finger."));
+        }
+        return Optional.empty();
+    }
+
+    private static Finding found(Note note, Bend bend, String why) {
+        return Finding.at(note)
+                .doubt(Severity.ERROR)
+                .explain(why + " If the vibrato bar did it, say so in the score.")
+                .value("semitones", bend.width().toDouble())
+                .build();
+    }
+}

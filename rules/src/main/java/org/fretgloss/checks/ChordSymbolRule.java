@@ -1,0 +1,113 @@
+package org.fretgloss.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.fretgloss.analysis.Analysis;
+import org.fretgloss.analysis.ChordSpan;
+import org.fretgloss.analysis.Harmony;
+import org.fretgloss.pitch.ChordSymbol;
+import org.fretgloss.rule.Finding;
+import org.fretgloss.rule.Line;
+import org.fretgloss.rule.Option;
+import org.fretgloss.rule.Rule;
+import org.fretgloss.rule.Settings;
+import org.fretgloss.rule.Severity;
+import org.fretgloss.solo.Bar;
+import org.fretgloss.solo.Note;
+import org.fretgloss.time.Fraction;
+
+/** A chord symbol that every note of two bars fights, or a long stretch before the first. */
+final class ChordSymbolRule implements Rule {
+
+    private static final Option<Integer> NOTES = Option.ofInt(
+            "notes", 6, 3, 40, "how many notes must stand against a chord, and none for it, before it is doubted");
+
+    private static final Option<Integer> BARS =
+            Option.ofInt("bars", 8, 2, 64, "bars without a chord symbol that are worth a hint");
+
+    /** A chord may pass over a bar of a riff; over two the ear takes it for the harmony. */
+    private static final int BARS_THAT_TELL = 2;
+
+    @Override
+    public Line line() {
+        return Line.DOUBTS;
+    }
+
+    @Override
+    public List<Option<?>> options() {
+        return List.of(NOTES, BARS);
+    }
+
+    @Override
+    public Stream<Finding> examine(Analysis analysis, Settings settings) {
+        if (analysis.harmony().source() != Harmony.Source.SCORE) {
+            return Stream.of();
+        }
+        List<Finding> findings = new ArrayList<>();
+        for (ChordSpan span : analysis.harmony().spans()) {
+            List<Note> notes = notesIn(analysis, span);
+            if (span.chord().isPresent()) {
+                fought(analysis, span, span.chord().get(), notes, settings.get(NOTES))
+                        .forEach(findings::add);
+            }
+        }
+        bare(analysis, settings.get(BARS)).forEach(findings::add);
+        return findings.stream();
+    }
+
+    private static List<Note> notesIn(Analysis analysis, ChordSpan span) {
+        return analysis.solo().notes().stream()
+                .filter(Note::isPitched)
+                .filter(note ->
+                        !note.onset().isLessThan(span.start()) && note.onset().isLessThan(span.end()))
+                .toList();
+    }
+
+    private static Stream<Finding> fought(
+            Analysis analysis, ChordSpan span, ChordSymbol chord, List<Note> notes, int enough) {
+        boolean lasts = !span.end().minus(span.start()).isLessThan(barsLong(analysis, span.start()));
+        boolean fights = notes.size() >= enough
+                && notes.stream().noneMatch(note -> chord.contains(Math.floorMod(note.heardMidi(), 12)));
+        if (!lasts || !fights) {
+            return Stream.of();
+        }
+        return Stream.of(Finding.at(notes.get(0))
+                .to(notes.get(notes.size() - 1))
+                .doubt(Severity.WARNING)
+                .explain("None of the %d notes over %s is a tone of it: is the chord, or its root, a slip?"
+                        .formatted(notes.size(), chord))
+                .value("chord", chord.toString())
+                .build());
+    }
+
+    private static Fraction barsLong(Analysis analysis, Fraction start) {
+        Bar bar = analysis.solo().barAt(start);
+        return bar.meter().barLength().times(Fraction.of(BARS_THAT_TELL));
+    }
+
+    /** Where the score has symbols, but none for a long time: an "N.C." says that none is meant, and is no gap. */
+    private static Stream<Finding> bare(Analysis analysis, int enough) {
+        if (analysis.solo().chords().isEmpty()) {
+            return Stream.of();
+        }
+        Fraction first = analysis.solo().chords().get(0).onset();
+        List<Note> before = analysis.solo().notes().stream()
+                .filter(note -> note.onset().isLessThan(first))
+                .toList();
+        if (before.isEmpty()) {
+            return Stream.of();
+        }
+        long bars = analysis.solo().bars().stream()
+                .filter(bar -> !bar.start().isLessThan(before.get(0).bar().start())
+                        && !bar.end().isMoreThan(first))
+                .count();
+        return bars < enough
+                ? Stream.of()
+                : Stream.of(Finding.at(before.get(0))
+                        .doubt(Severity.HINT)
+                        .explain("The first %d bars have no chord symbol, and the bars after them do.".formatted(bars))
+                        .value("bars", (int) bars)
+                        .build());
+    }
+}

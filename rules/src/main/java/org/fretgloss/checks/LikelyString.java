@@ -1,0 +1,103 @@
+package org.fretgloss.checks;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.fretgloss.analysis.Analysis;
+import org.fretgloss.analysis.Pauses;
+import org.fretgloss.neck.Box;
+import org.fretgloss.neck.StringFret;
+import org.fretgloss.rule.Finding;
+import org.fretgloss.rule.Line;
+import org.fretgloss.rule.Option;
+import org.fretgloss.rule.Rule;
+import org.fretgloss.rule.Settings;
+import org.fretgloss.rule.Severity;
+import org.fretgloss.rule.Suggestion;
+import org.fretgloss.solo.Attack;
+import org.fretgloss.solo.Note;
+import org.fretgloss.solo.Technique;
+
+/** A note for which the hand leaves its box and comes back, though the box holds the same pitch on another string. */
+final class LikelyString implements Rule {
+
+    private static final Option<Integer> JUMP =
+            Option.ofInt("jump", 3, 2, 12, "least distance from the box's window at which a note is doubted, in frets");
+
+    @Override
+    public Line line() {
+        return Line.DOUBTS;
+    }
+
+    @Override
+    public List<Option<?>> options() {
+        return List.of(JUMP);
+    }
+
+    @Override
+    public Stream<Finding> examine(Analysis analysis, Settings settings) {
+        int jump = settings.get(JUMP);
+        Pauses pauses = Pauses.of(analysis.silences());
+        return analysis.solo().notes().stream()
+                .filter(note -> isPlain(note) && Math.abs(analysis.boxes().reachOf(note)) >= jump)
+                .filter(note -> jumpsThereAndBack(analysis, pauses, note))
+                .flatMap(note -> insideBox(analysis, note).map(meant -> found(analysis, note, meant)).stream());
+    }
+
+    /** Picked, and not on its way anywhere: of a slide, a hammer-on or a harmonic the string is meant. */
+    private static boolean isPlain(Note note) {
+        return note.isPitched()
+                && note.attack() == Attack.PICKED
+                && note.bend().isEmpty()
+                && note.at().filter(at -> !at.isOpen()).isPresent()
+                && Stream.of(Technique.HARMONIC, Technique.SLIDE_IN, Technique.SLIDE_OUT)
+                        .noneMatch(note::has);
+    }
+
+    private static boolean jumpsThereAndBack(Analysis analysis, Pauses pauses, Note note) {
+        Optional<Note> before = analysis.solo().before(note);
+        Optional<Note> after = analysis.solo().after(note);
+        return before.filter(other -> staysInBox(analysis, other, note) && !pauses.between(other, note))
+                        .isPresent()
+                && after.filter(other -> staysInBox(analysis, other, note) && !pauses.between(note, other))
+                        .filter(other -> other.attack() == Attack.PICKED)
+                        .isPresent();
+    }
+
+    /** A neighbour of the same pitch makes a unison figure, in which the two strings are the point. */
+    private static boolean staysInBox(Analysis analysis, Note neighbour, Note note) {
+        return neighbour.isPitched()
+                && !neighbour.onset().equals(note.onset())
+                && neighbour.heardMidi() != note.heardMidi()
+                && neighbour.at().filter(at -> !at.isOpen()).isPresent()
+                && analysis.boxes().reachOf(neighbour) == 0
+                && analysis.boxes().boxOf(neighbour).equals(analysis.boxes().boxOf(note));
+    }
+
+    private static Optional<StringFret> insideBox(Analysis analysis, Note note) {
+        Optional<Box> box = analysis.boxes().boxOf(note);
+        return Neck.placesOf(note.midi(), analysis.solo().tuning()).stream()
+                .filter(place -> !place.isOpen())
+                .filter(place ->
+                        box.filter(inForce -> inForce.windowHolds(place)).isPresent())
+                .findFirst();
+    }
+
+    private static Finding found(Analysis analysis, Note note, StringFret meant) {
+        int frets = Math.abs(analysis.boxes().reachOf(note));
+        Box box = analysis.boxes().boxOf(note).orElseThrow();
+        return Finding.at(note)
+                .doubt(Severity.WARNING, Suggestion.of(meant, note.pitch()))
+                .explain(
+                        "The hand would leave box %d (frets %d to %d) by %d frets for one note and come back; the box holds the same %s on string %d."
+                                .formatted(
+                                        box.number(),
+                                        box.lowestFret(),
+                                        box.highestFret(),
+                                        frets,
+                                        note.pitch(),
+                                        meant.string()))
+                .value("frets", analysis.boxes().reachOf(note))
+                .build();
+    }
+}

@@ -1,0 +1,106 @@
+package org.fretgloss.checks;
+
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.fretgloss.analysis.Analysis;
+import org.fretgloss.neck.StringFret;
+import org.fretgloss.rule.Finding;
+import org.fretgloss.rule.Line;
+import org.fretgloss.rule.Rule;
+import org.fretgloss.rule.Settings;
+import org.fretgloss.rule.Severity;
+import org.fretgloss.rule.Suggestion;
+import org.fretgloss.solo.Attack;
+import org.fretgloss.solo.Note;
+import org.fretgloss.solo.Solo;
+import org.fretgloss.solo.Technique;
+
+/** A note alone that is fretted twelve frets from where its pitch or its neighbours say. */
+final class OctaveFret implements Rule {
+
+    static final int OCTAVE = 12;
+
+    /** How far a note may lie from both neighbours to be near them, in frets: the hand reaches it without a move. */
+    private static final int NEAR = 4;
+
+    @Override
+    public Line line() {
+        return Line.DOUBTS;
+    }
+
+    @Override
+    public Stream<Finding> examine(Analysis analysis, Settings settings) {
+        Function<Note, Integer> stray = UsualOffset.strayFrom(analysis.solo());
+        return analysis.solo().notes().stream().flatMap(note -> slip(analysis, note, stray.apply(note)).stream());
+    }
+
+    private static Optional<Finding> slip(Analysis analysis, Note note, int stray) {
+        if (!isFretted(note)) {
+            return Optional.empty();
+        }
+        StringFret at = note.at().orElseThrow();
+        if (Math.abs(stray) == OCTAVE) {
+            StringFret meant = new StringFret(at.string(), at.fret() + stray);
+            return Optional.of(found(
+                    analysis,
+                    note,
+                    meant,
+                    "The staff writes %s, an octave from what string and fret sound (%s)."
+                            .formatted(note.written().pitch(), note.pitch())));
+        }
+        return Stream.of(-OCTAVE, OCTAVE)
+                .map(frets -> new StringFret(at.string(), at.fret() + frets))
+                .filter(Neck::holds)
+                .filter(meant -> standsAlone(analysis.solo(), note, at, meant))
+                .findFirst()
+                .map(meant -> found(
+                        analysis,
+                        note,
+                        meant,
+                        "The notes before and after it lie by fret %d, and the hand would have to jump there and back."
+                                .formatted(meant.fret())));
+    }
+
+    private static boolean standsAlone(Solo solo, Note note, StringFret at, StringFret meant) {
+        Optional<StringFret> before = solo.before(note).flatMap(other -> neighbour(other, note));
+        Optional<StringFret> after =
+                solo.after(note).flatMap(other -> neighbour(note, other).isPresent() ? other.at() : Optional.empty());
+        return before.isPresent()
+                && after.isPresent()
+                && isNear(before.get(), meant)
+                && isNear(after.get(), meant)
+                && !isNear(before.get(), at)
+                && !isNear(after.get(), at);
+    }
+
+    /** The place of the first of two notes, where both are plainly fretted, one goes into the other and no slide lies between. */
+    private static Optional<StringFret> neighbour(Note first, Note second) {
+        boolean goesOn = !first.grace() && !first.end().isLessThan(second.onset());
+        return goesOn && second.attack() != Attack.SLID && isFretted(first) && isFretted(second)
+                ? first.at()
+                : Optional.empty();
+    }
+
+    private static boolean isNear(StringFret one, StringFret other) {
+        return Math.abs(one.fret() - other.fret()) <= NEAR;
+    }
+
+    private static boolean isFretted(Note note) {
+        return note.at().filter(at -> !at.isOpen()).isPresent()
+                && note.isPitched()
+                && note.attack() != Attack.TAPPED
+                && !note.has(Technique.HARMONIC)
+                && !note.has(Technique.SLIDE_IN)
+                && !note.has(Technique.SLIDE_OUT);
+    }
+
+    private static Finding found(Analysis analysis, Note note, StringFret meant, String why) {
+        int frets = meant.fret() - note.at().orElseThrow().fret();
+        return Finding.at(note)
+                .doubt(Severity.WARNING, Suggestion.of(meant, analysis.spell(note.midi() + frets)))
+                .explain(why + " Was fret " + meant.fret() + " meant?")
+                .value("frets", frets)
+                .build();
+    }
+}

@@ -1,0 +1,102 @@
+package org.fretgloss.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.fretgloss.analysis.Analysis;
+import org.fretgloss.neck.StringFret;
+import org.fretgloss.rule.Finding;
+import org.fretgloss.rule.Line;
+import org.fretgloss.rule.Option;
+import org.fretgloss.rule.Rule;
+import org.fretgloss.rule.Settings;
+import org.fretgloss.rule.Severity;
+import org.fretgloss.rule.Suggestion;
+import org.fretgloss.solo.Note;
+
+/** A phrase that repeats an earlier one but for a single fret or length, not at its end. */
+final class OddOneOut implements Rule {
+
+    private static final Option<Integer> LEAST =
+            Option.ofInt("notes", 6, 4, 40, "fewest notes of a phrase that is compared");
+
+    @Override
+    public Line line() {
+        return Line.DOUBTS;
+    }
+
+    @Override
+    public List<Option<?>> options() {
+        return List.of(LEAST);
+    }
+
+    @Override
+    public Stream<Finding> examine(Analysis analysis, Settings settings) {
+        List<List<Note>> phrases = phrases(analysis, settings.get(LEAST));
+        return IntStream.range(0, phrases.size())
+                .mapToObj(i -> firstOdd(phrases.subList(0, i), phrases.get(i)))
+                .flatMap(Optional::stream);
+    }
+
+    private static List<List<Note>> phrases(Analysis analysis, int least) {
+        List<List<Note>> phrases = new ArrayList<>();
+        for (Note note : analysis.solo().notes()) {
+            if (phrases.isEmpty() || analysis.startsPhrase(note)) {
+                phrases.add(new ArrayList<>());
+            }
+            phrases.get(phrases.size() - 1).add(note);
+        }
+        return phrases.stream().filter(phrase -> phrase.size() >= least).toList();
+    }
+
+    /** The doubt about a phrase, told against the first earlier one that it all but repeats; none if one is repeated whole. */
+    private static Optional<Finding> firstOdd(List<List<Note>> earlier, List<Note> phrase) {
+        Optional<Finding> odd = Optional.empty();
+        for (List<Note> model : earlier) {
+            if (model.size() == phrase.size()) {
+                List<Integer> differing = differing(model, phrase);
+                if (differing.isEmpty()) {
+                    return Optional.empty();
+                }
+                int place = differing.get(0);
+                // an ending may be varied, and a beginning too: a slip is told only inside
+                if (odd.isEmpty() && differing.size() == 1 && place > 0 && place < phrase.size() - 1) {
+                    odd = Optional.of(found(model.get(place), phrase.get(place)));
+                }
+            }
+        }
+        return odd;
+    }
+
+    private static List<Integer> differing(List<Note> model, List<Note> phrase) {
+        return IntStream.range(0, phrase.size())
+                .filter(i -> !isPlayedAlike(model.get(i), phrase.get(i)))
+                .boxed()
+                .toList();
+    }
+
+    private static boolean isPlayedAlike(Note one, Note other) {
+        return one.duration().equals(other.duration())
+                && one.grace() == other.grace()
+                && one.at().equals(other.at())
+                && one.midi() == other.midi()
+                && one.bend().equals(other.bend());
+    }
+
+    private static Finding found(Note model, Note odd) {
+        String before = "bar " + model.bar().number();
+        Finding.Builder finding = Finding.at(odd)
+                .explain(
+                        model.midi() == odd.midi()
+                                ? "The phrase is that of %s but for this note's length or bend.".formatted(before)
+                                : "The phrase is that of %s but for this note, which is %s there."
+                                        .formatted(before, model.pitch()));
+        Optional<StringFret> at = model.at().filter(place -> !model.at().equals(odd.at()));
+        return at.map(place -> finding.doubt(Severity.HINT, Suggestion.of(place, model.pitch())))
+                .orElseGet(() -> finding.doubt(Severity.HINT))
+                .value("bar", model.bar().number())
+                .build();
+    }
+}

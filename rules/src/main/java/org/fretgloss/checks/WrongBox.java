@@ -1,0 +1,135 @@
+package org.fretgloss.checks;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.fretgloss.analysis.Analysis;
+import org.fretgloss.analysis.OutsideJudge;
+import org.fretgloss.analysis.OutsideKind;
+import org.fretgloss.neck.Box;
+import org.fretgloss.neck.StringFret;
+import org.fretgloss.rule.Finding;
+import org.fretgloss.rule.Line;
+import org.fretgloss.rule.Rule;
+import org.fretgloss.rule.Settings;
+import org.fretgloss.rule.Severity;
+import org.fretgloss.rule.Suggestion;
+import org.fretgloss.solo.Note;
+import org.fretgloss.solo.Solo;
+import org.fretgloss.solo.Technique;
+
+/**
+ * A lone note outside the scale, the chord and the box's pattern, which one fret up or down, or the next string, would put
+ * inside all three: the commonest slip of a transcriber's finger.
+ */
+final class WrongBox implements Rule {
+
+    @Override
+    public Line line() {
+        return Line.DOUBTS;
+    }
+
+    @Override
+    public Stream<Finding> examine(Analysis analysis, Settings settings) {
+        OutsideJudge judge = new OutsideJudge(analysis);
+        Repeats repeats = Repeats.of(analysis.solo());
+        return analysis.solo().notes().stream()
+                .filter(note -> isPlain(note) && isUnexplained(judge, note))
+                .filter(note -> isAlone(analysis, note) && !repeats.isPlayedTwice(note))
+                .flatMap(note -> meant(analysis, note).map(place -> found(analysis, note, place)).stream());
+    }
+
+    private static boolean isPlain(Note note) {
+        return note.isPitched()
+                && note.at().filter(at -> !at.isOpen()).isPresent()
+                && Stream.of(Technique.HARMONIC, Technique.SLIDE_IN, Technique.SLIDE_OUT)
+                        .noneMatch(note::has);
+    }
+
+    /** What leads somewhere, or is one of a blues' usual notes, is meant. */
+    private static boolean isUnexplained(OutsideJudge judge, Note note) {
+        return judge.judge(note)
+                .filter(verdict -> verdict.kind() == OutsideKind.OUTSIDE && !verdict.clash())
+                .isPresent();
+    }
+
+    /** Notes outside side by side are a line of their own, and the same note heard again nearby is a taste. */
+    private static boolean isAlone(Analysis analysis, Note note) {
+        Solo solo = analysis.solo();
+        return Stream.concat(solo.before(note).stream(), solo.after(note).stream())
+                .filter(Note::isPitched)
+                .allMatch(analysis::isInside);
+    }
+
+    private static Optional<StringFret> meant(Analysis analysis, Note note) {
+        StringFret at = note.at().orElseThrow();
+        Optional<Box> box = analysis.boxes().boxOf(note);
+        if (box.filter(inForce -> inForce.patternHolds(at)).isPresent()) {
+            return Optional.empty();
+        }
+        Stream<StringFret> candidates = Stream.of(
+                new StringFret(at.string(), at.fret() - 1),
+                new StringFret(at.string(), at.fret() + 1),
+                new StringFret(at.string() - 1, at.fret()),
+                new StringFret(at.string() + 1, at.fret()));
+        return candidates
+                .filter(place -> analysis.solo().tuning().hasString(place.string()) && Neck.holds(place))
+                .filter(place ->
+                        box.filter(inForce -> inForce.patternHolds(place)).isPresent())
+                .filter(place -> isInside(analysis, note, place))
+                .min(likeliestFirst(analysis, note));
+    }
+
+    private static boolean isInside(Analysis analysis, Note note, StringFret place) {
+        int midi = heard(analysis, note, place);
+        boolean chordTone = analysis.chordAt(note)
+                .filter(chord -> chord.contains(Math.floorMod(midi, 12)))
+                .isPresent();
+        return chordTone || analysis.home().scale().contains(midi);
+    }
+
+    private static int heard(Analysis analysis, Note note, StringFret place) {
+        return analysis.solo().tuning().midi(place) + note.heardMidi() - note.midi();
+    }
+
+    /** The same string first; then a note that is not the neighbours' own, which a player would not have struck again. */
+    private static Comparator<StringFret> likeliestFirst(Analysis analysis, Note note) {
+        List<Note> neighbours = Stream.concat(
+                        analysis.solo().before(note).stream(), analysis.solo().after(note).stream())
+                .toList();
+        return Comparator.<StringFret>comparingInt(
+                        place -> place.string() == note.at().orElseThrow().string() ? 0 : 1)
+                .thenComparingInt(place ->
+                        neighbours.stream().anyMatch(other -> other.heardMidi() == heard(analysis, note, place))
+                                ? 1
+                                : 0)
+                .thenComparingInt(place -> leap(analysis, note, place, neighbours));
+    }
+
+    private static int leap(Analysis analysis, Note note, StringFret place, List<Note> neighbours) {
+        return neighbours.stream()
+                .mapToInt(other -> Math.abs(other.heardMidi() - heard(analysis, note, place)))
+                .sum();
+    }
+
+    private static Finding found(Analysis analysis, Note note, StringFret meant) {
+        int midi = analysis.solo().tuning().midi(meant);
+        Box box = analysis.boxes().boxOf(note).orElseThrow();
+        return Finding.at(note)
+                .doubt(Severity.WARNING, Suggestion.of(meant, analysis.spell(midi)))
+                .explain("%s is neither in %s%s nor in box %d, and leads nowhere; %s lies inside."
+                        .formatted(
+                                analysis.spell(note.heardMidi()),
+                                analysis.home().scale(),
+                                analysis.chordAt(note)
+                                        .map(chord -> " or " + chord)
+                                        .orElse(""),
+                                box.number(),
+                                meant.string() == note.at().orElseThrow().string()
+                                        ? "fret " + meant.fret()
+                                        : "string " + meant.string()))
+                .value("degree", analysis.degreeOf(note.heardMidi()))
+                .build();
+    }
+}
