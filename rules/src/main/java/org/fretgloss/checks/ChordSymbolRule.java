@@ -75,7 +75,7 @@ final class ChordSymbolRule implements Rule {
         return Stream.of(Finding.at(notes.get(0))
                 .to(notes.get(notes.size() - 1))
                 .doubt(Severity.WARNING)
-                .explain("None of the %d notes over %s is a tone of it: is the chord, or its root, a slip?"
+                .explain("None of the %d notes over %s is a tone of it: the chord, or its root, looks like a slip."
                         .formatted(notes.size(), chord))
                 .value("chord", chord.toString())
                 .build());

@@ -99,7 +99,7 @@ final class OctaveFret implements Rule {
         int frets = meant.fret() - note.at().orElseThrow().fret();
         return Finding.at(note)
                 .doubt(Severity.WARNING, Suggestion.of(meant, analysis.spell(note.midi() + frets)))
-                .explain(why + " Was fret " + meant.fret() + " meant?")
+                .explain(why)
                 .value("frets", frets)
                 .build();
     }

@@ -202,8 +202,8 @@ class CommandTest {
     @Test
     void rulesAreListedAndTheirPagesShown() {
         assertThat(Session.run("rules").text().lines().map(line -> line.split(" ", 2)[0]))
-                .containsExactly(
-                        "box", "reach", "bend", "third", "outline", "outside", "space", "climax", "same-string");
+                .startsWith("box", "reach", "bend", "third", "outline", "outside", "space", "climax")
+                .contains("wrong-box", "same-string");
         assertThat(Session.run("rules", "bend").text()).startsWith("# Bend\n").contains("## Sources");
     }
 
