@@ -59,12 +59,14 @@ final class ElementReader {
     private Optional<NoteElement> read(PlacedNote placed) {
         Note note = placed.note();
         boolean grace = note.getGrace() != null;
-        if (note.getRest() != null
-                || note.getCue() != null
-                || (!grace && placed.duration().isZero())) {
+        Bar bar = bars.get(placed.bar());
+        if (note.getRest() != null || (!grace && placed.duration().isZero())) {
             return Optional.empty();
         }
-        Bar bar = bars.get(placed.bar());
+        if (note.getCue() != null) {
+            notices.say("cue notes, which another instrument plays, are left out", bar.number());
+            return Optional.empty();
+        }
         Optional<Pitch> pitch = WrittenPitch.of(note.getPitch());
         Optional<StringFret> place = PlaceReader.read(note);
         if (isSlash(note) || (pitch.isEmpty() && place.isEmpty())) {

@@ -12,4 +12,10 @@ import org.fretgloss.time.Fraction;
  * @param duration quarter notes; 0 for a grace note
  * @param transposition semitones from the written pitch to the sounding one, as the part declares it here
  */
-record PlacedNote(Note note, int bar, Fraction at, Fraction duration, int transposition) {}
+record PlacedNote(Note note, int bar, Fraction at, Fraction duration, int transposition) {
+
+    /** The same note, sounding up to a moment of the bar. */
+    PlacedNote lastingTo(Fraction end) {
+        return new PlacedNote(note, bar, at, end.minus(at), transposition);
+    }
+}

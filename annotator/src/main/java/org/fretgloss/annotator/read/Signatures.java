@@ -23,7 +23,7 @@ final class Signatures {
     private final Notices notices;
     private final Map<Integer, Integer> transpositions = new HashMap<>();
     private Fraction divisions = Fraction.ONE;
-    private Optional<Meter> meter = Optional.of(Meter.COMMON);
+    private Optional<Meter> meter = Optional.empty();
     private KeySignature key = KeySignature.NONE;
 
     Signatures(Notices notices) {
@@ -35,7 +35,7 @@ final class Signatures {
         return divisions;
     }
 
-    /** None where the music is free of bars. */
+    /** None where the music is free of bars, and as long as no meter is declared. */
     Optional<Meter> meter() {
         return meter;
     }

@@ -97,10 +97,32 @@ final class TimelineReader {
     }
 
     private void place(Note note, OpenBar bar) throws ScoreException {
+        if (note.getGrace() != null && note.getChord() == null) {
+            giveBack(length(note.getDuration()), bar);
+        }
         Fraction duration = note.getGrace() == null ? duration(note, bar) : Fraction.ZERO;
         Fraction at = bar.strike(note, duration);
         int staff = Numbers.whole(note.getStaff()).orElse(1);
         notes.add(new PlacedNote(note, bar.index(), at, duration, signatures.transposition(staff)));
+    }
+
+    /**
+     * Some exporters shorten the note before a grace note and give the grace note a duration, which it cannot have: the
+     * time goes back to the note that ends here.
+     */
+    private void giveBack(Fraction stolen, OpenBar bar) {
+        if (stolen.isZero()) {
+            return;
+        }
+        Fraction now = bar.clock().now();
+        for (int i = notes.size() - 1; i >= 0 && notes.get(i).bar() == bar.index(); i--) {
+            PlacedNote before = notes.get(i);
+            if (before.duration().isPositive()
+                    && before.at().plus(before.duration()).equals(now)) {
+                notes.set(i, before.lastingTo(now.plus(stolen)));
+            }
+        }
+        bar.clock().forward(stolen);
     }
 
     private Fraction duration(Note note, OpenBar bar) throws ScoreException {
