@@ -127,10 +127,7 @@ final class MarksReader {
     private void ornament(JAXBElement<?> element) {
         switch (element.getName().getLocalPart()) {
             case "trill-mark" -> trilled = true;
-            case "wavy-line" -> {
-                techniques.add(Technique.VIBRATO);
-                waves(element.getValue());
-            }
+            case "wavy-line" -> waves(element.getValue());
             case "other-ornament" -> words(element.getValue());
             default -> {
                 // Turns and mordents are written out in a finished transcription.
@@ -141,6 +138,9 @@ final class MarksReader {
     private void waves(Object item) {
         if (item instanceof WavyLine waves) {
             line(Link.VIBRATO, waves.getType());
+            if (waves.getType() == StartStopContinue.START) {
+                techniques.add(Technique.VIBRATO);
+            }
         }
     }
 

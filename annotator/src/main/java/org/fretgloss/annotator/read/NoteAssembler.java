@@ -25,7 +25,7 @@ final class NoteAssembler {
      */
     static List<Note> notes(List<Sounding> sounding, Notices notices) {
         Attacks attacks = Attacks.of(sounding);
-        Set<Integer> vibrato = Vibrato.between(sounding);
+        Set<Integer> vibrato = Vibrato.runOn(sounding);
         NoteAssembler assembler = new NoteAssembler(notices);
         List<Note> notes = new ArrayList<>();
         for (int i = 0; i < sounding.size(); i++) {

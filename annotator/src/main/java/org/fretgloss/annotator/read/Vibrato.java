@@ -12,8 +12,8 @@ final class Vibrato {
 
     private Vibrato() {}
 
-    /** Ordinals of the notes that lie between the two ends of a line; the ends say it themselves. */
-    static Set<Integer> between(List<Sounding> notes) {
+    /** Ordinals of the notes that a line runs on over, its last one too; the first says it itself. */
+    static Set<Integer> runOn(List<Sounding> notes) {
         Set<Integer> held = new HashSet<>();
         Map<String, List<Integer>> open = new HashMap<>();
         for (Sounding note : notes) {
@@ -21,6 +21,7 @@ final class Vibrato {
             String voice = note.stroke().first().voice();
             if (marks.ends().contains(Link.VIBRATO) && open.containsKey(voice)) {
                 held.addAll(open.remove(voice));
+                held.add(note.stroke().first().ordinal());
             }
             if (marks.begins().contains(Link.VIBRATO) && !marks.ends().contains(Link.VIBRATO)) {
                 open.put(voice, new ArrayList<>());
