@@ -2,10 +2,11 @@ package org.fretgloss.annotator.read;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.audiveris.proxymusic.Direction;
 import org.audiveris.proxymusic.FormattedTextId;
@@ -53,7 +54,7 @@ final class WordedBends {
 
     /** Widths of bends in words over the staff, by their moment. */
     private static Map<Fraction, Fraction> over(Timeline part, List<Bar> bars) {
-        Map<Fraction, Fraction> over = new HashMap<>();
+        Map<Fraction, Fraction> over = new TreeMap<>();
         for (Placed<Direction> placed : part.directions()) {
             Fraction moment = bars.get(placed.bar()).start().plus(placed.at());
             placed.item().getDirectionType().stream()
@@ -65,16 +66,25 @@ final class WordedBends {
         return over;
     }
 
+    /** Words may stand over the arrow's head, later than the note begins. */
     private void readOver(Map<Fraction, Fraction> over) {
-        Map<Fraction, List<Integer>> places = new HashMap<>();
+        NavigableMap<Fraction, List<Integer>> places = new TreeMap<>();
         for (int i = 0; i < written.size(); i++) {
             for (NoteElement element : written.get(i).stroke().elements()) {
                 places.computeIfAbsent(element.onset(), unseen -> new ArrayList<>())
                         .add(i);
             }
         }
-        over.forEach((moment, width) ->
-                meant(places.getOrDefault(moment, List.of())).ifPresent(place -> bend(place, width)));
+        over.forEach((moment, width) -> {
+            Map.Entry<Fraction, List<Integer>> begun = places.floorEntry(moment);
+            if (begun != null) {
+                List<Integer> sounding = begun.getValue().stream()
+                        .filter(place -> begun.getKey().equals(moment)
+                                || moment.isLessThan(written.get(place).stroke().end()))
+                        .toList();
+                meant(sounding).ifPresent(place -> bend(place, width));
+            }
+        });
     }
 
     /** Of the notes of a moment the one that a slur or tie leads on from, else the highest; none where one is bent anyway. */
