@@ -94,10 +94,12 @@ record BendDialect(boolean heights, boolean restates) {
         Fraction height = before;
         for (int i = 0; i < steps.size(); i++) {
             BendStep step = steps.get(i);
+            Optional<BendStep> movement = Optional.of(step);
             if (movements.isEmpty()) {
                 height = BendCourse.start(step);
+            } else {
+                movement = movement(step, height, tied && i == 0);
             }
-            Optional<BendStep> movement = movement(step, height, tied && i == 0);
             if (movement.isPresent()) {
                 movements.add(movement.get());
                 height = BendCourse.next(movement.get(), height);
@@ -113,7 +115,7 @@ record BendDialect(boolean heights, boolean restates) {
             return Optional.of(step);
         }
         return switch (step.kind()) {
-            case PRE_BEND -> Optional.of(step);
+            case PRE_BEND -> heights ? towards(written, height) : Optional.of(step);
             case BEND ->
                 heights || (restates && firstOnTie && written.equals(height))
                         ? towards(written, height)
