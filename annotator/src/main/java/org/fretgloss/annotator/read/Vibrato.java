@@ -19,11 +19,15 @@ final class Vibrato {
         for (Sounding note : notes) {
             Marks marks = note.stroke().marks();
             String voice = note.stroke().first().voice();
-            if (marks.ends().contains(Link.VIBRATO) && open.containsKey(voice)) {
+            boolean ends = marks.ends().contains(Link.VIBRATO);
+            boolean endsAnother = ends && open.containsKey(voice);
+            if (endsAnother) {
                 held.addAll(open.remove(voice));
                 held.add(note.stroke().first().ordinal());
             }
-            if (marks.begins().contains(Link.VIBRATO) && !marks.ends().contains(Link.VIBRATO)) {
+            // Begun and ended on one note is a line of its own, unless it is the end of one and the beginning of the
+            // next.
+            if (marks.begins().contains(Link.VIBRATO) && (!ends || endsAnother)) {
                 open.put(voice, new ArrayList<>());
             } else if (open.containsKey(voice)) {
                 open.get(voice).add(note.stroke().first().ordinal());
