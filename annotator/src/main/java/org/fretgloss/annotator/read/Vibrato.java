@@ -25,8 +25,7 @@ final class Vibrato {
                 held.addAll(open.remove(voice));
                 held.add(note.stroke().first().ordinal());
             }
-            // Begun and ended on one note is a line of its own, unless it is the end of one and the beginning of the
-            // next.
+            // Begun and ended on one note it is a line of its own, unless another that was open ends there.
             if (marks.begins().contains(Link.VIBRATO) && (!ends || endsAnother)) {
                 open.put(voice, new ArrayList<>());
             } else if (open.containsKey(voice)) {
