@@ -40,7 +40,7 @@ final class BendRule implements Rule {
         SoundingTogether sounding = SoundingTogether.of(analysis.solo());
         boolean curls = settings.get(CURLS);
         return analysis.solo().notes().stream()
-                .filter(note -> note.isPitched() && !note.has(Technique.WITH_BAR))
+                .filter(note -> !note.isDead() && !note.has(Technique.WITH_BAR))
                 .flatMap(note -> note.bend().stream()
                         .map(bend -> found(analysis, note, bend, BendKind.of(note, bend, sounding.with(note)), curls)));
     }

@@ -42,8 +42,7 @@ final class SemitoneMoves {
     }
 
     private static boolean isBentBySemitone(Note note) {
-        return !note.grace()
-                && !note.has(Technique.WITH_BAR)
+        return !note.has(Technique.WITH_BAR)
                 && note.heardMidi() == note.midi() + 1
                 && note.bend().map(Bend::risesFromFret).orElse(false);
     }

@@ -133,7 +133,7 @@ class BendMarksTest {
     void everyBendOfAFingerIsFoundOnce(long seed) {
         SoloText text = RandomSolos.of(seed);
         List<Note> bent = text.solo().notes().stream()
-                .filter(note -> note.bend().isPresent() && !note.grace() && !note.isDead())
+                .filter(note -> note.bend().isPresent() && !note.isDead())
                 .filter(note -> !note.has(Technique.WITH_BAR))
                 .toList();
         assertThat(new BendRule().examine(text.analysis(), Settings.defaults()))

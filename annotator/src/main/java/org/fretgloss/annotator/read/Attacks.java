@@ -12,8 +12,8 @@ import org.fretgloss.solo.Technique;
 
 /**
  * How each note is begun. Hammer-ons, pull-offs and slides lead from a note to the next on the same string, whatever
- * numbers the file gives them; the direction of pitch tells a hammer-on from a pull-off. A slide without a partner comes
- * from or goes nowhere in particular.
+ * numbers the file gives them; the direction of pitch tells a hammer-on from a pull-off, and the element's name only where
+ * nothing on the string leads to the note. A slide without a partner comes from or goes nowhere in particular.
  */
 final class Attacks {
 
@@ -58,7 +58,9 @@ final class Attacks {
     private void read(int place) {
         Sounding note = notes.get(place);
         Optional<Integer> before = Optional.ofNullable(latest.put(track(note), place));
-        boolean slid = before.filter(i -> begins(i, Link.SLIDE)).isPresent() && ends(place, Link.SLIDE);
+        boolean slid = ends(place, Link.SLIDE)
+                && before.filter(i -> begins(i, Link.SLIDE) && follows(notes.get(i), note))
+                        .isPresent();
         lone.add(EnumSet.noneOf(Technique.class));
         if (ends(place, Link.SLIDE) && !slid) {
             lone.get(place).add(Technique.SLIDE_IN);
@@ -90,21 +92,26 @@ final class Attacks {
         if (from.isEmpty() && !marks.endsLegato()) {
             return Attack.PICKED;
         }
-        int rise = before.map(earlier -> note.midi() - earlier.midi()).orElse(0);
+        int rise = from.map(earlier -> note.midi() - earlier.midi()).orElse(0);
         if (rise == 0) {
-            Set<Link> said =
-                    from.map(earlier -> earlier.stroke().marks().begins()).orElse(marks.ends());
+            boolean begun = from.filter(earlier -> earlier.stroke().marks().beginsLegato())
+                    .isPresent();
+            Set<Link> said = begun ? from.orElseThrow().stroke().marks().begins() : marks.ends();
             return said.contains(Link.PULL_OFF) ? Attack.PULLED_OFF : Attack.HAMMERED_ON;
         }
         return rise > 0 ? Attack.HAMMERED_ON : Attack.PULLED_OFF;
     }
 
-    /** Whether a hammer-on or pull-off begins on a note and the next follows at once, or says that one ends there. */
+    /** Whether a hammer-on or pull-off leads from a note to another: both ends say so, or one of them and nothing between. */
     private static boolean leads(Sounding from, Sounding note) {
-        return from.stroke().marks().beginsLegato()
-                && (note.stroke().marks().endsLegato()
-                        || from.stroke().grace()
-                        || from.stroke().end().equals(note.stroke().onset()));
+        boolean begins = from.stroke().marks().beginsLegato();
+        boolean ends = note.stroke().marks().endsLegato();
+        return (begins && ends) || ((begins || ends) && follows(from, note));
+    }
+
+    /** Whether no silence lies between; a grace note lies at the moment of its main note. */
+    private static boolean follows(Sounding from, Sounding note) {
+        return !from.stroke().end().isLessThan(note.stroke().onset());
     }
 
     private void leaveOpen(int place) {

@@ -34,13 +34,14 @@ final class BendCourse {
     }
 
     /** Where the string is when the note is struck. A note that begins with a release was bent before, as by another. */
-    private static Fraction start(BendStep first) {
+    static Fraction start(BendStep first) {
         return first.kind() == BendStep.Kind.BEND
                 ? Fraction.ZERO
                 : first.semitones().abs();
     }
 
-    private static Fraction next(BendStep step, Fraction height) {
+    /** Where a movement leads from a height. */
+    static Fraction next(BendStep step, Fraction height) {
         return switch (step.kind()) {
             case BEND -> height.plus(step.semitones());
             // The width of a pre-bend is where the note starts; one in mid-course moves as its sign says.

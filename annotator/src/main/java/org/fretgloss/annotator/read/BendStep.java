@@ -5,7 +5,8 @@ import org.fretgloss.time.Fraction;
 /**
  * One bend element: a movement of a string.
  *
- * @param semitones how far, against where the string was; a release goes down
+ * @param semitones as the element has it; once its dialect is understood, how far the string moves from where it was, and 0
+ *     for a release that lets it down all the way
  * @param kind which sort of movement
  */
 record BendStep(Fraction semitones, Kind kind) {

@@ -118,6 +118,9 @@ final class ElementReader {
             // An unpitched note that has a string is a muted one.
             marks = marks.and(Technique.DEAD);
         }
+        if (score.hasVibrato(placed.note())) {
+            marks = marks.and(Technique.VIBRATO);
+        }
         for (Technique technique : spans.at(onset)) {
             marks = marks.and(technique);
         }

@@ -6,12 +6,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.fretgloss.solo.Technique;
+import org.fretgloss.time.Fraction;
 
 /**
  * What is written about the playing of a note.
  *
  * @param techniques marks that stand for themselves
- * @param bends movements of the string, in order
+ * @param bends bends of the string, in order
+ * @param bendText semitones of a bend whose width is only written as a text
  * @param begins marks that begin on the note
  * @param ends marks that end on it
  * @param tapped whether it is tapped
@@ -20,6 +22,7 @@ import org.fretgloss.solo.Technique;
 record Marks(
         Set<Technique> techniques,
         List<BendStep> bends,
+        Optional<Fraction> bendText,
         Set<Link> begins,
         Set<Link> ends,
         boolean tapped,
@@ -45,7 +48,11 @@ record Marks(
     }
 
     Marks and(Technique technique) {
-        return new Marks(union(techniques, Set.of(technique)), bends, begins, ends, tapped, harmonic);
+        return new Marks(union(techniques, Set.of(technique)), bends, bendText, begins, ends, tapped, harmonic);
+    }
+
+    Marks withBends(List<BendStep> steps) {
+        return new Marks(techniques, steps, bendText, begins, ends, tapped, harmonic);
     }
 
     boolean has(Technique technique) {
@@ -72,6 +79,7 @@ record Marks(
         return new Marks(
                 union(techniques, other.techniques),
                 allBends,
+                bendText.or(other::bendText),
                 union(begins, other.begins),
                 union(ends, other.ends),
                 tapped || other.tapped,

@@ -37,6 +37,7 @@ final class MarksReader {
 
     private final Set<Technique> techniques = EnumSet.noneOf(Technique.class);
     private final List<BendStep> bends = new ArrayList<>();
+    private Optional<Fraction> bendText = Optional.empty();
     private final Set<Link> begins = EnumSet.noneOf(Link.class);
     private final Set<Link> ends = EnumSet.noneOf(Link.class);
     private boolean tapped;
@@ -65,7 +66,7 @@ final class MarksReader {
             ends.remove(Link.VIBRATO);
             techniques.remove(Technique.VIBRATO);
         }
-        return new Marks(techniques, bends, begins, ends, tapped, harmonic);
+        return new Marks(techniques, bends, bendText, begins, ends, tapped, harmonic);
     }
 
     private void play(Object item) {
@@ -126,10 +127,7 @@ final class MarksReader {
     private void ornament(JAXBElement<?> element) {
         switch (element.getName().getLocalPart()) {
             case "trill-mark" -> trilled = true;
-            case "wavy-line" -> {
-                techniques.add(Technique.VIBRATO);
-                waves(element.getValue());
-            }
+            case "wavy-line" -> waves(element.getValue());
             case "other-ornament" -> words(element.getValue());
             default -> {
                 // Turns and mordents are written out in a finished transcription.
@@ -140,6 +138,9 @@ final class MarksReader {
     private void waves(Object item) {
         if (item instanceof WavyLine waves) {
             line(Link.VIBRATO, waves.getType());
+            if (waves.getType() == StartStopContinue.START) {
+                techniques.add(Technique.VIBRATO);
+            }
         }
     }
 
@@ -209,5 +210,6 @@ final class MarksReader {
     private void words(@Nullable String text) {
         PlayingWords.technique(text).ifPresent(techniques::add);
         tapped |= PlayingWords.isTap(text);
+        bendText = bendText.or(() -> BendText.semitones(text));
     }
 }

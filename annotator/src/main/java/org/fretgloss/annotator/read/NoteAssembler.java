@@ -25,7 +25,7 @@ final class NoteAssembler {
      */
     static List<Note> notes(List<Sounding> sounding, Notices notices) {
         Attacks attacks = Attacks.of(sounding);
-        Set<Integer> vibrato = Vibrato.between(sounding);
+        Set<Integer> vibrato = Vibrato.runOn(sounding);
         NoteAssembler assembler = new NoteAssembler(notices);
         List<Note> notes = new ArrayList<>();
         for (int i = 0; i < sounding.size(); i++) {
@@ -53,6 +53,11 @@ final class NoteAssembler {
                     "a bend without a width that a finger can reach is passed over",
                     first.bar().number());
         }
+        if (disagrees(note)) {
+            notices.say(
+                    "string and fret disagree with the written pitch, and are believed",
+                    first.bar().number());
+        }
         Pitch written = first.pitch().orElse(note.pitch());
         return new Note(
                 0,
@@ -68,5 +73,14 @@ final class NoteAssembler {
                 stroke.grace(),
                 first.voice(),
                 new Written(written, note.offset(), stroke.ordinals(), stroke.tieOpen()));
+    }
+
+    /** A bent note may be written at its peak, a harmonic at any of its pitches, a dead note anywhere. */
+    private static boolean disagrees(Sounding note) {
+        Marks marks = note.stroke().marks();
+        return note.writtenMidi() != note.midi()
+                && note.bends().isEmpty()
+                && marks.harmonic().isEmpty()
+                && !marks.has(Technique.DEAD);
     }
 }

@@ -27,7 +27,10 @@ record PartReading(Timeline timeline, List<Bar> bars, List<NoteElement> elements
         List<Bar> bars = BarRuler.bars(timeline, parts);
         List<NoteElement> elements = HarmonicChords.joined(ElementReader.read(timeline, bars, score, notices));
         Staves staves = Staves.of(timeline);
-        List<Stroke> strokes = StaffPairing.pair(TieMerger.merge(elements, staves::isTablature), staves);
+        List<Stroke> written = TieMerger.merge(elements, staves::isTablature);
+        BendDialect dialect = BendDialect.of(written);
+        List<Stroke> strokes =
+                StaffPairing.pair(written.stream().map(dialect::translated).toList(), staves);
         return new PartReading(timeline, bars, elements, staves, strokes);
     }
 

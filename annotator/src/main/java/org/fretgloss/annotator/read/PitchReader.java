@@ -7,7 +7,6 @@ import java.util.OptionalInt;
 import org.fretgloss.neck.StringFret;
 import org.fretgloss.neck.Tuning;
 import org.fretgloss.pitch.Pitch;
-import org.fretgloss.solo.Technique;
 
 /**
  * What each stroke sounds like. Where string and fret stand they say it, and the written pitch only gives the name;
@@ -66,13 +65,6 @@ final class PitchReader {
                 .orElseGet(() -> tuning.midi(at));
         int fifths = stroke.first().bar().key().fifths();
         Optional<Pitch> written = stroke.first().pitch();
-        boolean agrees = written.map(pitch -> pitch.midi() - offset == midi).orElse(true);
-        if (!agrees
-                && harmonic.isEmpty()
-                && stroke.marks().bends().isEmpty()
-                && !stroke.marks().has(Technique.DEAD)) {
-            notices.say("string and fret disagree with the written pitch, and are believed", bar(stroke));
-        }
         return written.map(pitch -> Spelling.of(midi, pitch, offset, fifths))
                 .orElseGet(() -> Spelling.inKey(midi, fifths));
     }

@@ -7,6 +7,7 @@ import jakarta.xml.bind.ValidationEvent;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.audiveris.proxymusic.Note;
 import org.audiveris.proxymusic.ScorePartwise;
 import org.audiveris.proxymusic.ScoreTimewise;
@@ -36,25 +37,30 @@ final class ScoreParser {
                     }
                 }
             });
-            return understand(unmarshaller.unmarshal(new KnownAttributes(scanner.reader())), ordinals);
+            NoteInstructions reader = new NoteInstructions(new KnownAttributes(scanner.reader()), scanner::ordinal);
+            Object root = unmarshaller.unmarshal(reader);
+            return understand(root, ordinals, reader.vibratos());
         } catch (JAXBException e) {
             throw scanner.explain(e);
         }
     }
 
-    private static ParsedScore understand(Object root, Map<Note, Integer> ordinals) throws ScoreException {
+    private static ParsedScore understand(Object root, Map<Note, Integer> ordinals, Set<Integer> vibratos)
+            throws ScoreException {
         if (root instanceof ScorePartwise score) {
             return new ParsedScore(
                     Titles.of(score.getWork(), score.getMovementTitle()),
                     PartSources.of(score.getPartList(), score.getPart()),
-                    ordinals);
+                    ordinals,
+                    vibratos);
         }
         if (root instanceof ScoreTimewise score) {
             List<ScorePartwise.Part> parts = Timewise.byPart(score);
             return new ParsedScore(
                     Titles.of(score.getWork(), score.getMovementTitle()),
                     PartSources.of(score.getPartList(), parts),
-                    ordinals);
+                    ordinals,
+                    vibratos);
         }
         throw new ScoreException("this is XML, but no MusicXML score; export the transcription as MusicXML");
     }

@@ -69,8 +69,9 @@ public final class ScoreReader {
 
     private static Reading reading(ParsedScore score, PartReading part, List<Timeline> timelines, Notices notices) {
         Tuning tuning = TuningReader.read(part.staves(), part.strokes(), notices);
-        List<Sounding> sounding =
-                SplitBends.joined(GraceBends.moved(PitchReader.read(part.strokes(), tuning, notices)));
+        List<Sounding> struck =
+                WordedBends.read(PitchReader.read(part.strokes(), tuning, notices), part.timeline(), part.bars());
+        List<Sounding> sounding = SplitBends.joined(GraceBends.moved(struck));
         Solo solo = new Solo(
                 score.title(),
                 part.source().part(),

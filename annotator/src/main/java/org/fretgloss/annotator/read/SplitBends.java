@@ -10,17 +10,24 @@ import org.fretgloss.time.Fraction;
 
 /**
  * A bend that is written out over several notes is one stroke: the note that is struck, then one at the same fret that is
- * written at the peak or begins with the release. Where no frets stand a slur must lead to the note at the peak. Notes at
- * different frets are never one bend.
+ * written at the peak or begins with the release. A slur may lead on to a third that is written at the struck pitch again:
+ * the release. Where no frets stand a slur must lead to the peak, too. Notes at different frets are never one bend.
  */
 final class SplitBends {
+
+    /** Let down all the way, from whatever height. */
+    private static final BendStep RELEASED = new BendStep(Fraction.ZERO, BendStep.Kind.RELEASE);
 
     private final List<Sounding> joined = new ArrayList<>();
 
     /** Places in the list of the latest note on each string and in each voice. */
     private final Map<String, Integer> latest = new HashMap<>();
 
-    private SplitBends() {}
+    private final Slurs slurs;
+
+    private SplitBends(Slurs slurs) {
+        this.slurs = slurs;
+    }
 
     /**
      * Joins the strokes.
@@ -28,32 +35,41 @@ final class SplitBends {
      * @param sounding in order of time
      */
     static List<Sounding> joined(List<Sounding> sounding) {
-        SplitBends bends = new SplitBends();
+        SplitBends bends = new SplitBends(Slurs.of(sounding));
         sounding.forEach(bends::add);
         return bends.joined;
     }
 
     private void add(Sounding note) {
-        int place = Optional.ofNullable(latest.get(note.track()))
-                .filter(before -> goesOn(joined.get(before), note))
-                .orElse(joined.size());
-        if (place == joined.size()) {
-            joined.add(note);
+        Optional<Integer> before = Optional.ofNullable(latest.get(note.track()));
+        Optional<Sounding> whole = before.flatMap(place -> joined(joined.get(place), note));
+        int place = whole.isPresent() ? before.orElseThrow() : joined.size();
+        if (whole.isPresent()) {
+            joined.set(place, whole.get());
         } else {
-            joined.set(place, joined.get(place).then(note));
+            joined.add(note);
         }
         latest.put(note.track(), place);
         latest.put(note.voiceTrack(), place);
     }
 
-    private static boolean goesOn(Sounding bent, Sounding note) {
+    /** A bent note together with the note that only goes on with it, if that is what it does. */
+    private Optional<Sounding> joined(Sounding bent, Sounding note) {
         Fraction height = endOf(bent);
+        boolean slurred = slurs.join(bent, note);
         boolean samePlace = note.at().isPresent() && note.at().equals(bent.at());
-        return height.isPositive()
-                && !note.stroke().grace()
-                && bent.stroke().end().equals(note.stroke().onset())
-                && (samePlace || (note.at().isEmpty() && isSlurred(bent, note)))
-                && (beginsWithRelease(note) || isWrittenAt(height, bent, note));
+        if (!height.isPositive()
+                || note.stroke().grace()
+                || !bent.stroke().end().equals(note.stroke().onset())
+                || !(samePlace || (note.at().isEmpty() && slurred))) {
+            return Optional.empty();
+        }
+        if (beginsWithRelease(note) || isWrittenAt(height, bent, note)) {
+            return Optional.of(bent.then(note));
+        }
+        return slurred && isWrittenAt(Fraction.ZERO, bent, note)
+                ? Optional.of(bent.then(note.withBends(List.of(RELEASED))))
+                : Optional.empty();
     }
 
     /** How far the string is still bent when the note ends, in semitones. */
@@ -62,11 +78,6 @@ final class SplitBends {
                 .map(Bend::heights)
                 .map(heights -> heights.get(heights.size() - 1))
                 .orElse(Fraction.ZERO);
-    }
-
-    private static boolean isSlurred(Sounding bent, Sounding note) {
-        return bent.stroke().marks().begins().contains(Link.SLUR)
-                && note.stroke().marks().ends().contains(Link.SLUR);
     }
 
     private static boolean beginsWithRelease(Sounding note) {

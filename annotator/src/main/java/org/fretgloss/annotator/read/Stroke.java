@@ -62,6 +62,10 @@ record Stroke(List<NoteElement> elements, boolean tieOpen, Optional<StringFret> 
                 marks.thenOf(continuation.marks));
     }
 
+    Stroke withBends(List<BendStep> steps) {
+        return new Stroke(elements, tieOpen, place, marks.withBends(steps));
+    }
+
     /** The same stroke with what the tablature staff says about it. */
     Stroke withTablature(Stroke tablature) {
         return new Stroke(elements, tieOpen, tablature.place.or(() -> place), marks.togetherWith(tablature.marks));

@@ -12,17 +12,21 @@ final class Vibrato {
 
     private Vibrato() {}
 
-    /** Ordinals of the notes that lie between the two ends of a line; the ends say it themselves. */
-    static Set<Integer> between(List<Sounding> notes) {
+    /** Ordinals of the notes that a line runs on over, its last one too; the first says it itself. */
+    static Set<Integer> runOn(List<Sounding> notes) {
         Set<Integer> held = new HashSet<>();
         Map<String, List<Integer>> open = new HashMap<>();
         for (Sounding note : notes) {
             Marks marks = note.stroke().marks();
             String voice = note.stroke().first().voice();
-            if (marks.ends().contains(Link.VIBRATO) && open.containsKey(voice)) {
+            boolean ends = marks.ends().contains(Link.VIBRATO);
+            boolean endsAnother = ends && open.containsKey(voice);
+            if (endsAnother) {
                 held.addAll(open.remove(voice));
+                held.add(note.stroke().first().ordinal());
             }
-            if (marks.begins().contains(Link.VIBRATO) && !marks.ends().contains(Link.VIBRATO)) {
+            // Begun and ended on one note it is a line of its own, unless another that was open ends there.
+            if (marks.begins().contains(Link.VIBRATO) && (!ends || endsAnother)) {
                 open.put(voice, new ArrayList<>());
             } else if (open.containsKey(voice)) {
                 open.get(voice).add(note.stroke().first().ordinal());
