@@ -1,7 +1,11 @@
 package org.fretgloss.pitch;
 
+import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -13,6 +17,9 @@ import java.util.stream.Stream;
  * @param name as lead sheets print it: "A7", "Dm7♭5", "G/B"
  */
 public record ChordSymbol(PitchClass root, List<Degree> tones, Optional<PitchClass> bass, String name) {
+
+    /** Semitones of a perfect fifth. */
+    private static final int FIFTH = 7;
 
     /**
      * Checks the components.
@@ -66,6 +73,32 @@ public record ChordSymbol(PitchClass root, List<Degree> tones, Optional<PitchCla
         Optional<PitchClass> foreignBass = bass.filter(note -> note.chroma() != root.chroma());
         String over = foreignBass.map(note -> "/" + note).orElse("");
         return Optional.of(new ChordSymbol(root, rising, foreignBass, root + ChordShape.suffixOf(rising) + over));
+    }
+
+    /**
+     * The chord on a root that sounds as these notes: the kind with just these tones, or with a fifth besides, which
+     * players often leave out.
+     *
+     * @param sounding chromas, 0 to 11; the root need not be among them
+     * @return empty where no kind has these tones
+     */
+    public static Optional<ChordSymbol> sounding(PitchClass root, Set<Integer> sounding) {
+        Set<Integer> tones = sounding.stream()
+                .map(chroma -> Math.floorMod(chroma - root.chroma(), 12))
+                .collect(Collectors.toCollection(HashSet::new));
+        tones.add(0);
+        return Stream.of(tones, withFifth(tones))
+                .flatMap(wanted -> Arrays.stream(ChordKind.values())
+                        .filter(kind -> kind.degrees().size() == wanted.size()
+                                && kind.degrees().stream().map(Degree::chroma).allMatch(wanted::contains)))
+                .findFirst()
+                .map(kind -> of(root, kind));
+    }
+
+    private static Set<Integer> withFifth(Set<Integer> tones) {
+        Set<Integer> more = new HashSet<>(tones);
+        more.add(FIFTH);
+        return more;
     }
 
     public Optional<Degree> degreeOf(PitchClass note) {

@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.audiveris.proxymusic.Direction;
+import org.audiveris.proxymusic.FormattedTextId;
 import org.audiveris.proxymusic.Harmony;
 import org.audiveris.proxymusic.HarmonyType;
 import org.fretgloss.annotator.read.ChordReader.Named;
 import org.fretgloss.annotator.read.ChordReader.NoChord;
 import org.fretgloss.annotator.read.ChordReader.Unread;
+import org.fretgloss.neck.Tuning;
 import org.fretgloss.solo.Bar;
 import org.fretgloss.solo.ChordMark;
 import org.fretgloss.time.Fraction;
@@ -19,14 +22,14 @@ final class ChordMarks {
     private ChordMarks() {}
 
     /** The marks in order of onset, one for each moment. */
-    static List<ChordMark> read(Timeline solo, List<Timeline> parts, List<Bar> bars, Notices notices) {
-        List<ChordMark> own = of(solo, bars, notices);
+    static List<ChordMark> read(Timeline solo, List<Timeline> parts, List<Bar> bars, Tuning tuning, Notices notices) {
+        List<ChordMark> own = of(solo, bars, tuning, notices);
         if (chords(own) > 0) {
             return own;
         }
         Notices unread = new Notices();
         return parts.stream()
-                .map(part -> of(part, bars, unread))
+                .map(part -> of(part, bars, tuning, unread))
                 .filter(marks -> chords(marks) > 0)
                 .max(Comparator.comparingLong(ChordMarks::chords))
                 .orElse(own);
@@ -36,23 +39,44 @@ final class ChordMarks {
         return marks.stream().filter(mark -> mark.chord().isPresent()).count();
     }
 
-    private static List<ChordMark> of(Timeline part, List<Bar> bars, Notices notices) {
+    private static List<ChordMark> of(Timeline part, List<Bar> bars, Tuning tuning, Notices notices) {
         List<ChordMark> marks = new ArrayList<>();
         for (Placed<Harmony> placed : part.harmonies()) {
             if (placed.bar() < bars.size() && placed.item().getType() != HarmonyType.ALTERNATE) {
                 Bar bar = bars.get(placed.bar());
                 Fraction onset = bar.start().plus(placed.at()).max(Fraction.ZERO);
-                ChordReader.Reading reading = ChordReader.read(placed.item());
+                ChordReader.Reading reading = ChordReader.read(placed.item(), tuning);
                 if (reading instanceof Named named) {
                     marks.add(new ChordMark(onset, Optional.of(named.chord())));
-                } else if (reading instanceof NoChord) {
+                } else if (reading instanceof NoChord none) {
+                    if (!none.isSaid()) {
+                        notices.say(
+                                "a chord symbol that does not say its tones ends the chord before it", bar.number());
+                    }
                     marks.add(new ChordMark(onset, Optional.empty()));
                 } else if (reading instanceof Unread unread) {
                     notices.say(unread.why(), bar.number());
                 }
             }
         }
+        marks.addAll(wordedRests(part, bars));
         return inOrder(marks);
+    }
+
+    /** "N.C." written as words over the staff. */
+    private static List<ChordMark> wordedRests(Timeline part, List<Bar> bars) {
+        return part.directions().stream()
+                .filter(placed -> placed.bar() < bars.size() && saysNoChord(placed.item()))
+                .map(placed -> new ChordMark(
+                        bars.get(placed.bar()).start().plus(placed.at()).max(Fraction.ZERO), Optional.empty()))
+                .toList();
+    }
+
+    private static boolean saysNoChord(Direction direction) {
+        return direction.getDirectionType().stream()
+                .flatMap(type -> type.getWordsOrSymbol().stream())
+                .filter(FormattedTextId.class::isInstance)
+                .anyMatch(words -> PlayingWords.saysNoChord(((FormattedTextId) words).getValue()));
     }
 
     /** Where two stand at one moment, as over two staves, the first in the document counts. */

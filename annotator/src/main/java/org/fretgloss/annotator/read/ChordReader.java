@@ -2,6 +2,7 @@ package org.fretgloss.annotator.read;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.audiveris.proxymusic.Bass;
 import org.audiveris.proxymusic.Degree;
 import org.audiveris.proxymusic.Harmony;
@@ -11,6 +12,7 @@ import org.audiveris.proxymusic.KindValue;
 import org.audiveris.proxymusic.Numeral;
 import org.audiveris.proxymusic.Root;
 import org.audiveris.proxymusic.StyleText;
+import org.fretgloss.neck.Tuning;
 import org.fretgloss.pitch.ChordKind;
 import org.fretgloss.pitch.ChordName;
 import org.fretgloss.pitch.ChordSymbol;
@@ -23,25 +25,37 @@ final class ChordReader {
 
     private static final int HIGHEST_DEGREE = 13;
 
+    /** A tone with a sign before it, as in "m7♭5". */
+    private static final Pattern ALTERED = Pattern.compile("[♭♯b#+-]\\d");
+
     /** What a harmony element turns out to be. */
     sealed interface Reading {}
 
     /** A chord with tones. */
     record Named(ChordSymbol chord) implements Reading {}
 
-    /** "No chord": the one before ends. */
-    record NoChord() implements Reading {}
+    /**
+     * No chord from here on: the one before ends.
+     *
+     * @param isSaid whether the symbol says so; otherwise it only does not say which chord it is
+     */
+    record NoChord(boolean isSaid) implements Reading {}
 
     /** Nothing that could be understood; the chord before stays in force. */
     record Unread(String why) implements Reading {}
 
     private ChordReader() {}
 
-    static Reading read(Harmony harmony) {
+    /**
+     * Reads a chord symbol.
+     *
+     * @param tuning of the instrument whose fretting a chord diagram shows
+     */
+    static Reading read(Harmony harmony, Tuning tuning) {
         List<Object> items = firstChord(harmony.getHarmonyChord());
         Optional<Kind> kind = first(items, Kind.class);
         if (kind.filter(ChordReader::saysNoChord).isPresent()) {
-            return new NoChord();
+            return new NoChord(true);
         }
         Optional<PitchClass> root = first(items, Root.class).flatMap(ChordReader::root);
         if (root.isEmpty()) {
@@ -51,19 +65,46 @@ final class ChordReader {
             return asPrinted(root.get(), kind.map(Kind::getText).orElse(""), bass(items));
         }
         ChordKind sort = ChordKind.ofValue(kind.get().getValue().value()).orElse(ChordKind.OTHER);
-        return ChordSymbol.of(root.get(), sort, degrees(items), bass(items))
+        List<DegreeChange> degrees = degrees(items);
+        return ChordSymbol.of(root.get(), sort, degrees, bass(items))
+                .map(chord -> degrees.isEmpty() ? asItsTextSays(chord, text(kind.get()), bass(items)) : chord)
+                .or(() -> ChordDiagram.read(harmony.getFrame(), root.get(), tuning))
                 .<Reading>map(Named::new)
-                .orElseGet(NoChord::new);
+                .orElseGet(() -> new NoChord(sort != ChordKind.OTHER));
+    }
+
+    /**
+     * What is printed may hold more than the kind-value: "m7♭5" over minor-seventh, "7♯9" over dominant. A text that
+     * contradicts the kind's third, or says less, is only a way of writing.
+     */
+    private static ChordSymbol asItsTextSays(ChordSymbol chord, String text, Optional<PitchClass> bass) {
+        return named(chord.root(), text, bass)
+                .filter(printed -> printed.hasMajorThird() == chord.hasMajorThird()
+                        && printed.hasMinorThird() == chord.hasMinorThird())
+                .filter(printed -> printed.tones().size() > chord.tones().size()
+                        || (printed.tones().size() == chord.tones().size()
+                                && ALTERED.matcher(text).find()))
+                .orElse(chord);
     }
 
     /** Some programs leave the kind empty and only say how it is printed; a bare root is a major chord. */
     private static Reading asPrinted(PitchClass root, String suffix, Optional<PitchClass> bass) {
+        return named(root, suffix, bass)
+                .<Reading>map(Named::new)
+                .orElseGet(() -> new Unread("a chord symbol of an unknown kind is passed over"));
+    }
+
+    private static Optional<ChordSymbol> named(PitchClass root, String suffix, Optional<PitchClass> bass) {
         try {
-            return new Named(ChordName.parse(
+            return Optional.of(ChordName.parse(
                     root + suffix.strip() + bass.map(note -> "/" + note).orElse("")));
         } catch (IllegalArgumentException e) {
-            return new Unread("a chord symbol of an unknown kind is passed over");
+            return Optional.empty();
         }
+    }
+
+    private static String text(Kind kind) {
+        return kind.getText() == null ? "" : kind.getText().strip();
     }
 
     /** Further roots and functions in one harmony are chords stacked over the first. */
@@ -81,8 +122,7 @@ final class ChordReader {
     }
 
     private static boolean saysNoChord(Kind kind) {
-        String text = kind.getText() == null ? "" : kind.getText().strip();
-        return kind.getValue() == KindValue.NONE || text.matches("(?i)n\\.?\\s*c\\.?|no chord");
+        return kind.getValue() == KindValue.NONE || text(kind).matches("(?i)n\\.?\\s*c\\.?|no chord");
     }
 
     private static <T> Optional<T> first(List<Object> items, Class<T> type) {

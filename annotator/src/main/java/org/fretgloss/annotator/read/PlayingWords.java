@@ -34,6 +34,11 @@ final class PlayingWords {
         return plain(words).matches("t|tap|tapped|tapping");
     }
 
+    /** Whether the words say that no chord sounds: "N.C.", "no chord". */
+    static boolean saysNoChord(@Nullable String words) {
+        return plain(words).matches("n ?c|no chord");
+    }
+
     private static String plain(@Nullable String words) {
         return words == null
                 ? ""

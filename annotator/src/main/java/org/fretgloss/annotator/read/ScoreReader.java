@@ -78,7 +78,7 @@ public final class ScoreReader {
                 tuning,
                 part.bars(),
                 NoteAssembler.notes(sounding, notices),
-                ChordMarks.read(part.timeline(), timelines, part.bars(), notices),
+                ChordMarks.read(part.timeline(), timelines, part.bars(), tuning, notices),
                 Tempos.read(timelines, part.bars()));
         Map<Integer, Integer> carriers = Carriers.of(sounding, part.elements(), part.staves(), notices);
         return new Reading(
