@@ -17,7 +17,7 @@ import org.fretgloss.solo.Technique;
 import org.fretgloss.time.Fraction;
 import org.fretgloss.time.Glyphs;
 
-/** A bend that no finger makes: wider than a string gives, or on an open string. */
+/** A bend that no finger makes, a text that contradicts its width, or a release without a bend. */
 final class BendWidth implements Rule {
 
     private static final Option<Fraction> WIDEST = Option.ofFraction(
@@ -38,7 +38,17 @@ final class BendWidth implements Rule {
         Fraction widest = settings.get(WIDEST);
         return analysis.solo().notes().stream()
                 .filter(note -> !note.has(Technique.WITH_BAR))
-                .flatMap(note -> note.bend().flatMap(bend -> doubt(note, bend, widest)).stream());
+                .flatMap(note ->
+                        note.bend().flatMap(bend -> doubt(note, bend, widest)).or(() -> looseRelease(note)).stream());
+    }
+
+    private static Optional<Finding> looseRelease(Note note) {
+        return note.written().signs().looseRelease() && note.bend().isEmpty()
+                ? Optional.of(Finding.at(note)
+                        .doubt(Severity.WARNING)
+                        .explain("A bend is released here, and none was made.")
+                        .build())
+                : Optional.empty();
     }
 
     private static Optional<Finding> doubt(Note note, Bend bend, Fraction widest) {
@@ -52,7 +62,20 @@ final class BendWidth implements Rule {
         if (note.at().filter(StringFret::isOpen).isPresent()) {
             return Optional.of(found(note, bend, "An open string cannot be bent by a finger."));
         }
-        return Optional.empty();
+        return note.written()
+                .signs()
+                .bendLabel()
+                .filter(label -> !label.equals(bend.width()))
+                .map(label -> otherLabel(note, bend, label));
+    }
+
+    private static Finding otherLabel(Note note, Bend bend, Fraction label) {
+        return Finding.at(note)
+                .doubt(Severity.WARNING)
+                .explain("The text beside the bend says %s semitones, the bend itself %s."
+                        .formatted(Glyphs.of(label), Glyphs.of(bend.width())))
+                .value("semitones", bend.width().toDouble())
+                .build();
     }
 
     private static Finding found(Note note, Bend bend, String why) {

@@ -22,8 +22,12 @@ public final class BuiltInChecks implements RuleProvider {
         return List.of(
                 new PitchAgainstFret(),
                 new OctaveFret(),
+                new OffNeck(),
                 new SameString(),
+                new BarLength(),
                 new BendWidth(),
+                new Legato(),
+                new TieRule(),
                 new ReachAndShift(),
                 new WrongBox(),
                 new LikelyString(),

@@ -45,6 +45,9 @@ final class LeadSheet implements Rule {
         if (solo.tempos().isEmpty()) {
             missing.add("it has no tempo");
         }
+        if (!solo.tuningIsWritten()) {
+            missing.add("it does not say how the strings are tuned");
+        }
         if (contradicts(solo.bars().get(0).key(), analysis.home())) {
             missing.add("its key signature is not that of "
                     + analysis.home().scale().tonic());

@@ -38,7 +38,13 @@ final class UsualOffset {
     /** By how many semitones a note is written off the habit; 0 where it tells nothing. */
     static Function<Note, Integer> strayFrom(Solo solo) {
         OptionalInt usual = of(solo);
-        return note -> usual.isPresent() && tells(note) ? note.written().offset() - usual.getAsInt() : 0;
+        return note -> usual.isPresent() && tells(note) ? stray(note, usual.getAsInt()) : 0;
+    }
+
+    /** A bent note may be written where it is fretted or at its peak. */
+    private static int stray(Note note, int usual) {
+        int stray = note.written().offset() - usual;
+        return stray == note.heardMidi() - note.midi() ? 0 : stray;
     }
 
     /** Dead notes carry any pitch, and a harmonic sounds elsewhere than it is fretted. */

@@ -92,6 +92,7 @@ record Headers(Map<String, String> lines, Map<String, String> options) {
                 line("title").orElse(music.title()),
                 music.part(),
                 music.tuning(),
+                music.tuningIsWritten(),
                 music.bars(),
                 music.notes(),
                 line("symbols").map(chart -> symbols(chart, music)).orElse(music.chords()),

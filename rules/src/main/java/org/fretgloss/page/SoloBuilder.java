@@ -2,16 +2,19 @@ package org.fretgloss.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntFunction;
 import org.fretgloss.neck.StringFret;
 import org.fretgloss.neck.Tuning;
 import org.fretgloss.pitch.Pitch;
+import org.fretgloss.solo.Attack;
 import org.fretgloss.solo.Bar;
 import org.fretgloss.solo.KeySignature;
 import org.fretgloss.solo.Note;
 import org.fretgloss.solo.Part;
 import org.fretgloss.solo.Solo;
 import org.fretgloss.solo.Written;
+import org.fretgloss.solo.WrittenSigns;
 import org.fretgloss.time.Fraction;
 
 /** Lays the bars of the notation out in time and counts their elements as a document would. */
@@ -78,7 +81,8 @@ final class SoloBuilder {
                     bar.meter(),
                     KeySignature.NONE,
                     false,
-                    false));
+                    false,
+                    lead.isPositive()));
             start = start.plus(filled);
         }
         return bars;
@@ -122,7 +126,34 @@ final class SoloBuilder {
 
     private Written written(Stroke stroke, Pitch sounding) {
         Pitch pitch = stroke.written().orElse(sounding);
-        return new Written(pitch, pitch.midi() - sounding.midi(), List.of(ordinal), false);
+        boolean legato = stroke.attack() == Attack.HAMMERED_ON || stroke.attack() == Attack.PULLED_OFF;
+        if (legato) {
+            beginLegato();
+        }
+        WrittenSigns signs =
+                new WrittenSigns(Optional.empty(), stroke.tiedTo(), false, false, legato, false, Optional.empty());
+        return new Written(pitch, pitch.midi() - sounding.midi(), List.of(ordinal), stroke.tied(), signs);
+    }
+
+    /** The hammer-on or pull-off that ends on the next note begins on the one before it. */
+    private void beginLegato() {
+        if (!notes.isEmpty()) {
+            Note from = notes.remove(notes.size() - 1);
+            WrittenSigns signs = from.written().signs();
+            notes.add(from.with(new Written(
+                    from.written().pitch(),
+                    from.written().offset(),
+                    from.written().elements(),
+                    from.written().tieOpen(),
+                    new WrittenSigns(
+                            signs.offNeck(),
+                            signs.tiedTo(),
+                            signs.tieFromNowhere(),
+                            true,
+                            signs.endsLegato(),
+                            signs.looseRelease(),
+                            signs.bendLabel()))));
+        }
     }
 
     private Pitch pitchAt(StringFret at) {
@@ -165,13 +196,18 @@ final class SoloBuilder {
                 note.techniques(),
                 note.grace(),
                 note.voice(),
-                new Written(note.written().pitch(), note.written().offset(), elements, false));
+                new Written(
+                        note.written().pitch(),
+                        note.written().offset(),
+                        elements,
+                        note.written().tieOpen(),
+                        note.written().signs()));
     }
 
     private Solo solo() {
         List<Note> sorted = notes.stream().sorted(Note.SOUNDING_ORDER).toList();
         List<Note> indexed = new ArrayList<>();
         sorted.forEach(note -> indexed.add(note.withIndex(indexed.size())));
-        return new Solo("", new Part("P1", "Guitar"), tuning, bars, indexed, List.of(), List.of());
+        return new Solo("", new Part("P1", "Guitar"), tuning, true, bars, indexed, List.of(), List.of());
     }
 }

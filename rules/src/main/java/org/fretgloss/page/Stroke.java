@@ -20,7 +20,8 @@ import org.fretgloss.time.Fraction;
  *
  * <p>Before the string: {@code h} hammered on, {@code p} pulled off, {@code s} slid to, {@code t} tapped, {@code g} a
  * grace note, {@code x} dead, {@code v} with vibrato, {@code n} a harmonic, {@code w} bent with the bar. {@code 3/7=E♭4}
- * is a note for which the score writes E♭4.
+ * is a note for which the score writes E♭4, {@code 3/7~} one from which a tie leads nowhere, {@code 3/7~3/9} one from
+ * which it leads to another place.
  *
  * @param at string and fret, or none where a pitch stands instead
  * @param pitch the sounding pitch, of a note without string and fret
@@ -29,6 +30,8 @@ import org.fretgloss.time.Fraction;
  * @param techniques what else is written about it
  * @param grace whether it is a grace note
  * @param written the pitch that the score writes for it, where that is not what the fret sounds
+ * @param tied whether a tie begins that leads nowhere
+ * @param tiedTo where a tie leads, if to another place
  * @param duration quarter notes, where the note says it itself
  */
 record Stroke(
@@ -39,6 +42,8 @@ record Stroke(
         Set<Technique> techniques,
         boolean grace,
         Optional<Pitch> written,
+        boolean tied,
+        Optional<StringFret> tiedTo,
         Optional<Fraction> duration) {
 
     private static final Map<Character, Attack> ATTACKS =
@@ -47,9 +52,10 @@ record Stroke(
     private static final Map<Character, Technique> TECHNIQUES =
             Map.of('x', Technique.DEAD, 'v', Technique.VIBRATO, 'n', Technique.HARMONIC, 'w', Technique.WITH_BAR);
 
-    private static final Pattern FORM = Pattern.compile("(?<prefixes>[hpstgxvnw]*)"
-            + "(?:(?<string>\\d{1,2})/(?<fret>\\d{1,2})|(?<pitch>[A-G][♯♭#b]*\\d))"
-            + "(?<bend>p?b[^:=]*)?(?:=(?<written>[A-G][♯♭#b]*\\d))?(?::(?<duration>.+))?");
+    private static final Pattern FORM = Pattern.compile(
+            "(?<prefixes>[hpstgxvnw]*)"
+                    + "(?:(?<string>\\d{1,2})/(?<fret>\\d{1,2})|(?<pitch>[A-G][♯♭#b]*\\d))"
+                    + "(?<tie>~(?:(?<tieString>\\d{1,2})/(?<tieFret>\\d{1,2}))?)?(?<bend>p?b[^:=]*)?(?:=(?<written>[A-G][♯♭#b]*\\d))?(?::(?<duration>.+))?");
 
     /**
      * Reads one note.
@@ -64,16 +70,21 @@ record Stroke(
         }
         String prefixes = matcher.group("prefixes");
         return new Stroke(
-                Optional.ofNullable(matcher.group("string"))
-                        .map(string ->
-                                new StringFret(Integer.parseInt(string), Integer.parseInt(matcher.group("fret")))),
+                place(matcher, "string", "fret"),
                 Optional.ofNullable(matcher.group("pitch")).map(Pitch::parse),
                 Optional.ofNullable(matcher.group("bend")).map(BendText::parse),
                 attack(prefixes),
                 techniques(prefixes),
                 prefixes.indexOf('g') >= 0,
                 Optional.ofNullable(matcher.group("written")).map(Pitch::parse),
+                "~".equals(matcher.group("tie")),
+                place(matcher, "tieString", "tieFret"),
                 Optional.ofNullable(matcher.group("duration")).map(Event::readDuration));
+    }
+
+    private static Optional<StringFret> place(Matcher matcher, String string, String fret) {
+        return Optional.ofNullable(matcher.group(string))
+                .map(number -> new StringFret(Integer.parseInt(number), Integer.parseInt(matcher.group(fret))));
     }
 
     private static Attack attack(String prefixes) {

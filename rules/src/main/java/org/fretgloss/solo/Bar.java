@@ -17,6 +17,7 @@ import org.fretgloss.time.Meter;
  * @param key the key signature in force
  * @param repeatsForward whether a repeated section begins here
  * @param repeatsBackward whether a repeated section ends here
+ * @param implicit whether it is not counted: a pick-up, or the rest of a bar that a sign splits
  */
 public record Bar(
         int index,
@@ -28,7 +29,8 @@ public record Bar(
         Meter meter,
         KeySignature key,
         boolean repeatsForward,
-        boolean repeatsBackward) {
+        boolean repeatsBackward,
+        boolean implicit) {
 
     public Fraction end() {
         return start.plus(length);

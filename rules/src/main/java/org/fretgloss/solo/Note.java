@@ -56,6 +56,11 @@ public record Note(
                 place, ordinal, bar, onset, duration, pitch, at, bend, attack, techniques, grace, voice, written);
     }
 
+    /** The same note, written otherwise. */
+    public Note with(Written other) {
+        return new Note(index, ordinal, bar, onset, duration, pitch, at, bend, attack, techniques, grace, voice, other);
+    }
+
     /** The moment the note stops sounding, in quarter notes from the start of the part. */
     public Fraction end() {
         return onset.plus(duration);

@@ -12,6 +12,7 @@ import org.fretgloss.time.Fraction;
  * @param title the work's or movement's title, which may be empty
  * @param part the part of the score it was read from
  * @param tuning strings and capo
+ * @param tuningIsWritten whether the score says how the strings are tuned
  * @param bars at least one, in order
  * @param notes in {@linkplain Note#SOUNDING_ORDER sounding order}, each at the place its index says
  * @param chords chord symbols in order of onset, from whichever part they stand in
@@ -21,6 +22,7 @@ public record Solo(
         String title,
         Part part,
         Tuning tuning,
+        boolean tuningIsWritten,
         List<Bar> bars,
         List<Note> notes,
         List<ChordMark> chords,

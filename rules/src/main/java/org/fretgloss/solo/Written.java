@@ -10,10 +10,16 @@ import org.fretgloss.pitch.Pitch;
  * @param offset semitones from the fretted pitch up to the written one; 0 where there is no fret
  * @param elements ordinals of all note elements of the note, in order: several where it is tied
  * @param tieOpen whether a tie begins at its last element and ends nowhere
+ * @param signs signs that music alone does not show
  */
-public record Written(Pitch pitch, int offset, List<Integer> elements, boolean tieOpen) {
+public record Written(Pitch pitch, int offset, List<Integer> elements, boolean tieOpen, WrittenSigns signs) {
 
     public Written {
         elements = List.copyOf(elements);
+    }
+
+    /** Without signs worth a look. */
+    public Written(Pitch pitch, int offset, List<Integer> elements, boolean tieOpen) {
+        this(pitch, offset, elements, tieOpen, WrittenSigns.NONE);
     }
 }

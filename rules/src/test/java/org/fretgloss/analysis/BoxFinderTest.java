@@ -198,7 +198,8 @@ class BoxFinderTest {
         List<Note> notes = solo.notes().stream()
                 .map(note -> which.test(note) ? withoutFret(note) : note)
                 .toList();
-        return new Solo(solo.title(), solo.part(), solo.tuning(), solo.bars(), notes, solo.chords(), solo.tempos());
+        return new Solo(
+                solo.title(), solo.part(), solo.tuning(), true, solo.bars(), notes, solo.chords(), solo.tempos());
     }
 
     private static Note withoutFret(Note note) {

@@ -42,7 +42,7 @@ final class Melody {
         List<Note> sorted = read.stream().sorted(Note.SOUNDING_ORDER).toList();
         List<Note> indexed = new ArrayList<>();
         sorted.forEach(note -> indexed.add(note.withIndex(indexed.size())));
-        return new Solo("", new Part("P1", "Melody"), Tuning.STANDARD, bars, indexed, List.of(), List.of());
+        return new Solo("", new Part("P1", "Melody"), Tuning.STANDARD, true, bars, indexed, List.of(), List.of());
     }
 
     static Fraction exact(JsonElement quarters) {
@@ -69,6 +69,7 @@ final class Melody {
                     Fraction.ZERO,
                     meter,
                     KeySignature.NONE,
+                    false,
                     false,
                     false));
             start = start.plus(length);

@@ -67,7 +67,8 @@ final class BarRuler {
                 meter,
                 measure.key(),
                 measure.repeatsForward(),
-                measure.repeatsBackward());
+                measure.repeatsBackward(),
+                measure.implicit());
     }
 
     /** Free music is counted in quarters. */

@@ -72,7 +72,12 @@ final class NoteAssembler {
                 techniques,
                 stroke.grace(),
                 first.voice(),
-                new Written(written, note.offset(), stroke.ordinals(), stroke.tieOpen()));
+                new Written(written, offset(note), stroke.ordinals(), stroke.tieOpen(), SignReader.of(note)));
+    }
+
+    /** Of this note alone: a slip shows where it is not the part's. */
+    private static int offset(Sounding note) {
+        return note.at().isPresent() ? note.offset() + note.writtenMidi() - note.midi() : 0;
     }
 
     /** A bent note may be written at its peak, a harmonic at any of its pitches, a dead note anywhere. */

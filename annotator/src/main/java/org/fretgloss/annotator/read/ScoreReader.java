@@ -76,6 +76,7 @@ public final class ScoreReader {
                 score.title(),
                 part.source().part(),
                 tuning,
+                !part.staves().tunings().isEmpty(),
                 part.bars(),
                 NoteAssembler.notes(sounding, notices),
                 ChordMarks.read(part.timeline(), timelines, part.bars(), tuning, notices),

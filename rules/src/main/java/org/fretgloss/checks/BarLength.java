@@ -1,0 +1,73 @@
+package org.fretgloss.checks;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.fretgloss.analysis.Analysis;
+import org.fretgloss.rule.Finding;
+import org.fretgloss.rule.Line;
+import org.fretgloss.rule.Rule;
+import org.fretgloss.rule.Settings;
+import org.fretgloss.rule.Severity;
+import org.fretgloss.solo.Bar;
+import org.fretgloss.solo.Note;
+import org.fretgloss.solo.Solo;
+import org.fretgloss.time.Fraction;
+import org.fretgloss.time.Glyphs;
+
+/** A bar whose longest voice does not fill its meter, or overfills it. */
+final class BarLength implements Rule {
+
+    @Override
+    public Line line() {
+        return Line.DOUBTS;
+    }
+
+    @Override
+    public Stream<Finding> examine(Analysis analysis, Settings settings) {
+        Solo solo = analysis.solo();
+        return solo.bars().stream().filter(bar -> isWrong(solo, bar)).flatMap(bar -> found(solo, bar).stream());
+    }
+
+    private static boolean isWrong(Solo solo, Bar bar) {
+        Fraction missing = missing(bar);
+        boolean empty = bar.filled().isZero();
+        boolean split = bar.repeatsBackward() || bar.implicit() || bar.isPickUp();
+        if (missing.isZero() || empty || (split && missing.isPositive())) {
+            return false;
+        }
+        return !isLast(solo, bar) || !missing.equals(pickUp(solo)) || missing.isNegative();
+    }
+
+    private static Fraction missing(Bar bar) {
+        return bar.meter().barLength().minus(bar.filled());
+    }
+
+    private static boolean isLast(Solo solo, Bar bar) {
+        return bar.index() == solo.bars().size() - 1;
+    }
+
+    /** The last bar may lack what the pick-up has: the two are one. */
+    private static Fraction pickUp(Solo solo) {
+        Bar first = solo.bars().get(0);
+        return first.isPickUp() ? first.length() : Fraction.ZERO;
+    }
+
+    private static Optional<Finding> found(Solo solo, Bar bar) {
+        List<Note> notes =
+                solo.notes().stream().filter(note -> note.bar().equals(bar)).toList();
+        Fraction beat = bar.meter().beatLength();
+        return notes.stream()
+                .findFirst()
+                .map(first -> Finding.at(first)
+                        .to(notes.get(notes.size() - 1))
+                        .doubt(Severity.ERROR)
+                        .explain("The bar holds %s beats, and %s asks for %s."
+                                .formatted(
+                                        Glyphs.of(bar.filled().dividedBy(beat)),
+                                        bar.meter(),
+                                        Glyphs.of(bar.meter().barLength().dividedBy(beat))))
+                        .value("beats", bar.filled().dividedBy(beat))
+                        .build());
+    }
+}
