@@ -75,9 +75,11 @@ final class NoteAssembler {
                 new Written(written, offset(note), stroke.ordinals(), stroke.tieOpen(), SignReader.of(note)));
     }
 
-    /** Of this note alone: a slip shows where it is not the part's. */
+    /** Of this note alone: a slip shows where it is not the part's. Harmonics and dead notes have the part's. */
     private static int offset(Sounding note) {
-        return note.at().isPresent() ? note.offset() + note.writtenMidi() - note.midi() : 0;
+        Marks marks = note.stroke().marks();
+        boolean tells = note.at().isPresent() && marks.harmonic().isEmpty() && !marks.has(Technique.DEAD);
+        return tells ? note.offset() + note.writtenMidi() - note.midi() : note.offset();
     }
 
     /** A bent note may be written at its peak, a harmonic at any of its pitches, a dead note anywhere. */

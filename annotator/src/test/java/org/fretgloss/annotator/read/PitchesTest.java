@@ -50,7 +50,8 @@ class PitchesTest {
     void takesTheOffsetThatExplainsMostNotes() throws ScoreException {
         String score = guitar("", at("G5", 2, 8) + at("A5", 2, 10) + at("A4", 2, 9) + at("C6", 1, 8));
         assertThat(notes(score)).extracting(note -> note.pitch().toString()).containsExactly("G4", "A4", "G♯4", "C5");
-        assertThat(notes(score)).extracting(note -> note.written().offset()).containsOnly(12);
+        // the third is written a semitone above its fret, which the others tell to be eleven too few
+        assertThat(notes(score)).extracting(note -> note.written().offset()).containsExactly(12, 12, 1, 12);
         assertThat(notices(score))
                 .contains("string and fret disagree with the written pitch, and are believed (bar 1)");
     }
