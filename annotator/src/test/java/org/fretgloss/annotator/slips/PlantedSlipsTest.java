@@ -1,0 +1,139 @@
+package org.fretgloss.annotator.slips;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.gson.JsonObject;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import org.fretgloss.analysis.HomeScale;
+import org.fretgloss.annotator.Fretgloss;
+import org.fretgloss.annotator.file.ScoreException;
+import org.fretgloss.annotator.file.ScoreFile;
+import org.fretgloss.neck.StringFret;
+import org.fretgloss.rule.Gloss;
+import org.fretgloss.rule.Severity;
+import org.fretgloss.rule.Suggestion;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * How many planted slips are found, and how many doubts a clean score raises. Slips are written into the text of the
+ * score by {@link SlipKind}, which shares nothing with the checks. The counts are printed.
+ */
+class PlantedSlipsTest {
+
+    private static final Fretgloss FRETGLOSS = Fretgloss.withFoundRules();
+    private static final int OF_EACH_KIND = 200;
+    private static final int TRIES = 20_000;
+    private static final List<CleanScore> SCORES = CleanScore.all();
+
+    @ParameterizedTest
+    @EnumSource(SlipKind.class)
+    void areFound(SlipKind kind) {
+        List<Slip> slips = slips(kind);
+        List<Optional<Gloss>> found =
+                slips.parallelStream().map(slip -> doubt(kind, slip)).toList();
+        long hits = found.stream().filter(Optional::isPresent).count();
+        System.out.printf(Locale.ROOT, "%s: %d of %d found%n", kind, hits, slips.size());
+
+        assertThat(slips).hasSize(OF_EACH_KIND);
+        if (kind == SlipKind.WRONG_BOX) {
+            tellOfBoxes(slips, found);
+        } else {
+            assertThat(hits).isGreaterThanOrEqualTo(OF_EACH_KIND * (kind.isError() ? 95 : 80) / 100);
+        }
+    }
+
+    @Test
+    void areRareInCleanScores() {
+        int notes = 0;
+        int doubts = 0;
+        for (CleanScore score : SCORES) {
+            notes += score.expected().get("notes").getAsInt();
+            for (Gloss gloss : check(score, score.text(), Set.of())) {
+                System.out.println(
+                        score + " bar " + gloss.finding().note().bar().number() + ": " + gloss.rule() + ": "
+                                + gloss.finding().explanation());
+                doubts++;
+            }
+        }
+        System.out.printf(Locale.ROOT, "clean: %d errors and warnings in %d notes%n", doubts, notes);
+        assertThat(500 * doubts).isLessThan(notes);
+    }
+
+    private static List<Slip> slips(SlipKind kind) {
+        Random random = new Random(kind.name().hashCode());
+        List<Slip> slips = new ArrayList<>();
+        for (int i = 0; i < TRIES && slips.size() < OF_EACH_KIND; i++) {
+            CleanScore score = SCORES.get(random.nextInt(SCORES.size()));
+            kind.plant(score, random.nextInt(score.notes().size()), random).ifPresent(slips::add);
+        }
+        return slips;
+    }
+
+    /** The doubt of the right check in the slip's bar, if there is one. */
+    private static Optional<Gloss> doubt(SlipKind kind, Slip slip) {
+        return check(slip.score(), slip.text(), Set.of(kind.check())).stream()
+                .filter(gloss -> gloss.finding().note().bar().number().equals(slip.bar()))
+                .findFirst();
+    }
+
+    private static List<Gloss> check(CleanScore score, String text, Set<String> only) {
+        try {
+            return FRETGLOSS
+                    .check(
+                            ScoreFile.of(score.name(), text.getBytes(StandardCharsets.UTF_8)),
+                            score.request(),
+                            rule -> only.isEmpty() || only.contains(rule.id()))
+                    .from(Severity.WARNING)
+                    .glosses();
+        } catch (ScoreException e) {
+            throw new AssertionError(score.name(), e);
+        }
+    }
+
+    /** A slip that lands on another note of the scale or the chord cannot be told from music. */
+    private static void tellOfBoxes(List<Slip> slips, List<Optional<Gloss>> found) {
+        int leaving = 0;
+        int told = 0;
+        int suggested = 0;
+        for (int i = 0; i < slips.size(); i++) {
+            boolean leaves = leaves(slips.get(i));
+            leaving += leaves ? 1 : 0;
+            if (leaves && found.get(i).isPresent()) {
+                told++;
+                suggested += suggests(found.get(i).get(), slips.get(i)) ? 1 : 0;
+            }
+        }
+        System.out.printf(
+                Locale.ROOT,
+                "WRONG_BOX: %d of %d leave the scale; of these %d are found, of these %d with the right fret first%n",
+                leaving,
+                slips.size(),
+                told,
+                suggested);
+        assertThat(suggested).isGreaterThanOrEqualTo(told * 80 / 100);
+    }
+
+    private static boolean suggests(Gloss gloss, Slip slip) {
+        return gloss.finding()
+                .doubt()
+                .flatMap(doubt -> doubt.suggestion().flatMap(Suggestion::at))
+                .map(StringFret::fret)
+                .filter(fret -> fret == slip.fret().orElse(-1))
+                .isPresent();
+    }
+
+    private static boolean leaves(Slip slip) {
+        JsonObject home = slip.score().expected().getAsJsonObject("home");
+        HomeScale scale = HomeScale.parse(
+                home.get("tonic").getAsString() + " " + home.get("scale").getAsString());
+        return NoteDiff.soundingAfter(slip).stream().noneMatch(scale::contains);
+    }
+}
