@@ -13,6 +13,7 @@ import org.fretgloss.rule.Settings;
 import org.fretgloss.rule.Severity;
 import org.fretgloss.solo.Bend;
 import org.fretgloss.solo.Note;
+import org.fretgloss.solo.Solo;
 import org.fretgloss.solo.Technique;
 import org.fretgloss.time.Fraction;
 import org.fretgloss.time.Glyphs;
@@ -38,12 +39,24 @@ final class BendWidth implements Rule {
         Fraction widest = settings.get(WIDEST);
         return analysis.solo().notes().stream()
                 .filter(note -> !note.has(Technique.WITH_BAR))
-                .flatMap(note ->
-                        note.bend().flatMap(bend -> doubt(note, bend, widest)).or(() -> looseRelease(note)).stream());
+                .flatMap(note -> note
+                        .bend()
+                        .flatMap(bend -> doubt(note, bend, widest))
+                        .or(() -> unread(note, widest))
+                        .or(() -> looseRelease(analysis.solo(), note))
+                        .stream());
     }
 
-    private static Optional<Finding> looseRelease(Note note) {
-        return note.written().signs().looseRelease() && note.bend().isEmpty()
+    private static Optional<Finding> unread(Note note, Fraction widest) {
+        return note.written().signs().unreadBend().map(semitones -> tooWide(note, semitones, widest));
+    }
+
+    /** A release may let down what the note before it on the string holds. */
+    private static Optional<Finding> looseRelease(Solo solo, Note note) {
+        boolean held = solo.before(note)
+                .filter(before -> before.sharesStringWith(note) && before.endMidi() > before.midi())
+                .isPresent();
+        return note.written().signs().looseRelease() && !held
                 ? Optional.of(Finding.at(note)
                         .doubt(Severity.WARNING)
                         .explain("A bend is released here, and none was made.")
@@ -53,14 +66,10 @@ final class BendWidth implements Rule {
 
     private static Optional<Finding> doubt(Note note, Bend bend, Fraction widest) {
         if (bend.width().isMoreThan(widest)) {
-            return Optional.of(found(
-                    note,
-                    bend,
-                    "A bend of %s semitones is wider than a finger makes; %s is the widest that is played."
-                            .formatted(Glyphs.of(bend.width()), Glyphs.of(widest))));
+            return Optional.of(tooWide(note, bend.width(), widest));
         }
         if (note.at().filter(StringFret::isOpen).isPresent()) {
-            return Optional.of(found(note, bend, "An open string cannot be bent by a finger."));
+            return Optional.of(found(note, bend.width(), "An open string cannot be bent by a finger."));
         }
         return note.written()
                 .signs()
@@ -78,11 +87,19 @@ final class BendWidth implements Rule {
                 .build();
     }
 
-    private static Finding found(Note note, Bend bend, String why) {
+    private static Finding tooWide(Note note, Fraction semitones, Fraction widest) {
+        return found(
+                note,
+                semitones,
+                "A bend of %s semitones is wider than a finger makes; %s is the widest that is played."
+                        .formatted(Glyphs.of(semitones), Glyphs.of(widest)));
+    }
+
+    private static Finding found(Note note, Fraction semitones, String why) {
         return Finding.at(note)
                 .doubt(Severity.ERROR)
                 .explain(why + " If the vibrato bar did it, say so in the score.")
-                .value("semitones", bend.width().toDouble())
+                .value("semitones", semitones.toDouble())
                 .build();
     }
 }

@@ -130,8 +130,8 @@ final class SoloBuilder {
         if (legato) {
             beginLegato();
         }
-        WrittenSigns signs =
-                new WrittenSigns(Optional.empty(), stroke.tiedTo(), false, false, legato, false, Optional.empty());
+        WrittenSigns signs = new WrittenSigns(
+                Optional.empty(), stroke.tiedTo(), false, false, legato, false, Optional.empty(), Optional.empty());
         return new Written(pitch, pitch.midi() - sounding.midi(), List.of(ordinal), stroke.tied(), signs);
     }
 
@@ -152,6 +152,7 @@ final class SoloBuilder {
                             true,
                             signs.endsLegato(),
                             signs.looseRelease(),
+                            signs.unreadBend(),
                             signs.bendLabel()))));
         }
     }

@@ -13,6 +13,7 @@ import org.fretgloss.time.Fraction;
  * @param beginsLegato whether a hammer-on or pull-off begins here
  * @param endsLegato whether one ends here
  * @param looseRelease whether a release of a bend stands first, without a bend to release
+ * @param unreadBend semitones of a bend that is too wide to be read as one
  * @param bendLabel semitones that a text says beside a bend
  */
 public record WrittenSigns(
@@ -22,9 +23,10 @@ public record WrittenSigns(
         boolean beginsLegato,
         boolean endsLegato,
         boolean looseRelease,
+        Optional<Fraction> unreadBend,
         Optional<Fraction> bendLabel) {
 
     /** No such sign. */
-    public static final WrittenSigns NONE =
-            new WrittenSigns(Optional.empty(), Optional.empty(), false, false, false, false, Optional.empty());
+    public static final WrittenSigns NONE = new WrittenSigns(
+            Optional.empty(), Optional.empty(), false, false, false, false, Optional.empty(), Optional.empty());
 }

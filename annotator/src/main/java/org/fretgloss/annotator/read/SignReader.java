@@ -1,5 +1,6 @@
 package org.fretgloss.annotator.read;
 
+import java.util.Comparator;
 import java.util.Optional;
 import org.fretgloss.neck.StringFret;
 import org.fretgloss.solo.WrittenSigns;
@@ -20,6 +21,7 @@ final class SignReader {
                 marks.beginsLegato(),
                 marks.endsLegato(),
                 hasLooseRelease(stroke),
+                unreadBend(note),
                 bendLabel(note));
     }
 
@@ -39,6 +41,15 @@ final class SignReader {
                 .findFirst()
                 .filter(step -> step.kind() == BendStep.Kind.RELEASE)
                 .isPresent();
+    }
+
+    private static Optional<Fraction> unreadBend(Sounding note) {
+        return note.bend().isPresent()
+                ? Optional.empty()
+                : note.bends().stream()
+                        .map(BendStep::semitones)
+                        .filter(Fraction::isPositive)
+                        .max(Comparator.naturalOrder());
     }
 
     /** A text that stands for the bend itself says nothing more. */

@@ -4,14 +4,20 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
 
-/** The slips that are planted: each into any note that it fits. */
+/**
+ * The slips that are planted: each into any note that it fits. Where a part has two staves that both tell the frets, a
+ * slip on one of them is no slip for whoever reads the other; those are left out. So is the first bar, which may be
+ * short.
+ */
 enum SlipKind {
     PITCH_AGAINST_FRET("pitch-against-fret", true) {
         @Override
         Optional<Slip> plant(CleanScore score, int note, Random random) {
             NoteText written = score.note(note);
             int way = (1 + random.nextInt(6)) * (random.nextBoolean() ? 1 : -1);
-            return onlyIf(written.isPlain() && written.fret().getAsInt() + way >= 0)
+            return onlyIf(written.isPlain()
+                            && score.isOneStaff()
+                            && written.fret().getAsInt() + way >= 0)
                     .map(yes -> Slip.ofFret(
                             score, note, written.withFret(written.fret().getAsInt() + way)));
         }
@@ -21,7 +27,10 @@ enum SlipKind {
         Optional<Slip> plant(CleanScore score, int note, Random random) {
             NoteText written = score.note(note);
             int fret = written.fret().orElse(0) + (written.fret().orElse(0) >= 13 ? -12 : 12);
-            return onlyIf(written.isPlain() && written.fret().getAsInt() > 0 && fret <= 24)
+            return onlyIf(written.isPlain()
+                            && score.isOneStaff()
+                            && written.fret().getAsInt() > 0
+                            && fret <= 24)
                     .map(yes -> Slip.ofFret(score, note, written.withFret(fret)));
         }
     },
@@ -29,13 +38,13 @@ enum SlipKind {
         @Override
         Optional<Slip> plant(CleanScore score, int note, Random random) {
             NoteText written = score.note(note);
-            return onlyIf(written.isPlain())
+            return onlyIf(written.isPlain() && score.isOneStaff())
                     .map(yes -> Slip.at(
                             score,
                             note,
                             switch (random.nextInt(3)) {
                                 case 0 -> written.withFret(25 + random.nextInt(90));
-                                case 1 -> written.withString(8 + random.nextInt(3));
+                                case 1 -> written.withString(9 + random.nextInt(3));
                                 default -> written.withFret(-1 - random.nextInt(3));
                             }));
         }
@@ -63,7 +72,8 @@ enum SlipKind {
             return onlyIf(written.duration().isPresent()
                             && score.isOneStaff()
                             && !written.has("chord")
-                            && !score.bars().get(note).equals("0"))
+                            && written.fret().isPresent()
+                            && !score.bars().get(note).equals(score.bars().get(0)))
                     .map(yes -> Slip.at(
                             score,
                             note,
