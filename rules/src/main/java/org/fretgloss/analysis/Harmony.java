@@ -38,6 +38,15 @@ public record Harmony(Source source, List<ChordSpan> spans) {
         return spanAt(moment).flatMap(ChordSpan::chord);
     }
 
+    /** The chords from one moment to another. */
+    Harmony between(Fraction start, Fraction end) {
+        List<ChordSpan> within = spans.stream()
+                .filter(span -> span.start().isLessThan(end) && start.isLessThan(span.end()))
+                .map(span -> new ChordSpan(span.start().max(start), span.end().min(end), span.chord()))
+                .toList();
+        return new Harmony(source, within);
+    }
+
     /** Whether one chord, or the want of one, lasts from a moment to another. */
     public boolean isSameChord(Fraction earlier, Fraction later) {
         return spanAt(earlier).equals(spanAt(later));

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Set;
 import org.fretgloss.pitch.Scale;
 import org.fretgloss.solo.Note;
-import org.fretgloss.solo.Solo;
 
 /**
  * The smallest scale on a tonic that explains a solo. It is the pentatonic of the solo's colour, unless the further
@@ -29,12 +28,13 @@ final class ScaleChoice {
     private final Map<Integer, Set<Integer>> barsOutsideChords = new HashMap<>();
     private final double[] heard = new double[12];
 
-    ScaleChoice(Solo solo, Harmony harmony, int tonic) {
-        for (Note note : solo.notes()) {
+    ScaleChoice(Passage passage, int tonic) {
+        for (Note note : passage.notes()) {
             for (Heard pitch : Heard.of(note)) {
                 int degree = Math.floorMod(pitch.midi() - tonic, 12);
                 heard[degree] += pitch.duration().toDouble();
-                boolean inChord = harmony.chordAt(pitch.start())
+                boolean inChord = passage.harmony()
+                        .chordAt(pitch.start())
                         .map(chord -> chord.contains(pitch.chroma()))
                         .orElse(false);
                 if (!inChord) {
