@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.fretgloss.pitch.PitchClass;
+import org.fretgloss.pitch.Scale;
 import org.fretgloss.solo.Solo;
 
 /** Finds a passage's home: tonic and mode by what speaks for them, then the smallest scale, then the added notes. */
@@ -16,8 +17,8 @@ public final class HomeFinder {
         this.passage = passage;
     }
 
-    /** A tonality and how much speaks for it. */
-    private record Candidate(Tonality tonality, double score) {}
+    /** A tonality and its share in the likelihood of all, 0 to 1. */
+    private record Candidate(Tonality tonality, double share) {}
 
     /** The home that the user states: the scale is given, the notes outside it are counted. */
     static Home stated(Passage passage, HomeScale scale) {
@@ -35,27 +36,38 @@ public final class HomeFinder {
     }
 
     private Home find(ToDoubleFunction<Tonality> score) {
-        List<Candidate> candidates = Tonality.ALL.stream()
-                .map(tonality -> new Candidate(tonality, score.applyAsDouble(tonality)))
-                .sorted(Comparator.comparingDouble(Candidate::score).reversed())
+        List<Candidate> candidates = likelihoods(score);
+        Candidate best = candidates.get(0);
+        Candidate next = candidates.get(1);
+        ScaleChoice.Choice choice = choose(best.tonality());
+        HomeScale home = scaleOf(best.tonality(), choice.scale());
+        HomeScale runnerUp = choice.rival()
+                .filter(rival -> best.share() * (1 - choice.confidence()) > next.share())
+                .map(rival -> scaleOf(best.tonality(), rival))
+                .orElseGet(
+                        () -> scaleOf(next.tonality(), choose(next.tonality()).scale()));
+        double confidence = best.share() * choice.confidence();
+        return new Home(home, AddedNotes.of(passage, home), confidence, Optional.of(runnerUp));
+    }
+
+    /** The share of each tonality in the likelihood of all, the likeliest first. */
+    private static List<Candidate> likelihoods(ToDoubleFunction<Tonality> score) {
+        double most = Tonality.ALL.stream().mapToDouble(score).max().orElseThrow();
+        double all = Tonality.ALL.stream()
+                .mapToDouble(tonality -> Math.exp(score.applyAsDouble(tonality) - most))
+                .sum();
+        return Tonality.ALL.stream()
+                .map(tonality -> new Candidate(tonality, Math.exp(score.applyAsDouble(tonality) - most) / all))
+                .sorted(Comparator.comparingDouble(Candidate::share).reversed())
                 .toList();
-        HomeScale home = scaleOf(candidates.get(0).tonality());
-        HomeScale runnerUp = scaleOf(candidates.get(1).tonality());
-        return new Home(home, AddedNotes.of(passage, home), confidence(candidates), Optional.of(runnerUp));
     }
 
-    /** The share of the best in the likelihood of all. */
-    private static double confidence(List<Candidate> candidates) {
-        double best = candidates.get(0).score();
-        return 1
-                / candidates.stream()
-                        .mapToDouble(candidate -> Math.exp(candidate.score() - best))
-                        .sum();
+    private ScaleChoice.Choice choose(Tonality tonality) {
+        return new ScaleChoice(passage, tonality.tonic()).choose(tonality.mode());
     }
 
-    private HomeScale scaleOf(Tonality tonality) {
-        return new HomeScale(
-                spelled(tonality.tonic()), new ScaleChoice(passage, tonality.tonic()).choose(tonality.mode()));
+    private HomeScale scaleOf(Tonality tonality, Scale scale) {
+        return new HomeScale(spelled(tonality.tonic()), scale);
     }
 
     /** As the form, a chord or the notes spell it; else as usual. */
