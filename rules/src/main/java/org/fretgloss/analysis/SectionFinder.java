@@ -1,7 +1,6 @@
 package org.fretgloss.analysis;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -63,10 +62,12 @@ final class SectionFinder {
         List<Bar> bars = solo.bars().subList(first, last + 1);
         boolean signaturesChange = bars.stream().map(Bar::key).distinct().count() > 1;
         Map<Bar, List<Note>> struck = whole.notes().stream().collect(Collectors.groupingBy(Note::bar));
+        Map<Bar, List<Note>> landings = whole.landings().stream().collect(Collectors.groupingBy(Note::bar));
         List<BarEvidence> evidence = bars.stream()
                 .map(bar -> new BarEvidence(
                         bar,
                         struck.getOrDefault(bar, List.of()),
+                        landings.getOrDefault(bar, List.of()),
                         whole.harmony(),
                         Optional.of(bar.key()).filter(key -> signaturesChange)))
                 .toList();
@@ -75,23 +76,29 @@ final class SectionFinder {
 
     private Homes homes(Passage whole) {
         List<Run> runs = lasting(likeliest());
-        if (runs.size() == 1) {
-            return Homes.of(HomeFinder.find(whole));
-        }
         List<HomeSection> sections = new ArrayList<>();
-        for (Run run : runs) {
-            Passage passage = whole.between(startOf(run.first), startOf(run.end));
-            Home home = HomeFinder.find(passage);
-            int from = sections.isEmpty() ? 0 : passage.notes().get(0).index();
-            sections.add(new HomeSection(from, home));
+        int first = 0;
+        while (first < runs.size()) {
+            int end = first + 1;
+            Passage passage = passage(whole, runs.subList(first, end));
+            int tonic = tonicOf(passage);
+            while (end < runs.size() && tonicOf(passage(whole, runs.subList(end, end + 1))) == tonic) {
+                end++;
+            }
+            Passage section = passage(whole, runs.subList(first, end));
+            sections.add(new HomeSection(section.notes().get(0).index(), HomeFinder.find(section)));
+            first = end;
         }
-        boolean moves = Collections.frequency(
-                        sections.stream()
-                                .map(section -> section.home().scale().tonic().chroma())
-                                .toList(),
-                        sections.get(0).home().scale().tonic().chroma())
-                < sections.size();
-        return moves ? new Homes(sections) : Homes.of(HomeFinder.find(whole));
+        return sections.size() == 1 ? Homes.of(HomeFinder.find(whole)) : new Homes(sections);
+    }
+
+    private Passage passage(Passage whole, List<Run> runs) {
+        return whole.between(
+                startOf(runs.get(0).first()), startOf(runs.get(runs.size() - 1).end()));
+    }
+
+    private static int tonicOf(Passage passage) {
+        return HomeFinder.find(passage).scale().tonic().chroma();
     }
 
     private Fraction startOf(int bar) {
@@ -138,7 +145,7 @@ final class SectionFinder {
             Run before = lasting.isEmpty() ? run : lasting.get(lasting.size() - 1);
             if (lasting.isEmpty()) {
                 lasting.add(run);
-            } else if (run.home.tonic() == before.home.tonic() || !isHeard(run, before)) {
+            } else if (!isHeard(run, before)) {
                 lasting.set(lasting.size() - 1, new Run(before.first, run.end, before.home));
             } else {
                 lasting.add(run);
