@@ -44,11 +44,25 @@ public record Analysis(
      * @throws IllegalArgumentException if the user names a bar that the solo does not have
      */
     public static Analysis of(Solo solo, Given given) {
+        return of(solo, given, new Accompaniment(List.of()));
+    }
+
+    /**
+     * Works everything out, with chords inferred from what another part plays where neither the user nor the score names
+     * any.
+     *
+     * @param solo the solo
+     * @param given what the user says about it
+     * @param accompaniment what another part plays under it, on the same time line
+     * @throws IllegalArgumentException if the user names a bar that the solo does not have
+     */
+    public static Analysis of(Solo solo, Given given, Accompaniment accompaniment) {
         List<Silence> silences = Silences.of(solo);
         Phrasing phrasing = Phrasing.of(solo, silences);
         Optional<Form> form =
                 given.progression().map(progression -> FormFinder.find(solo, progression, given.formStart()));
-        Harmony harmony = form.map(laid -> FormHarmony.of(solo, laid)).orElseGet(() -> ScoreHarmony.of(solo));
+        Harmony named = form.map(laid -> FormHarmony.of(solo, laid)).orElseGet(() -> ScoreHarmony.of(solo));
+        Harmony harmony = named.isKnown() ? named : accompaniment.infer(solo.bars());
         Passage whole = Passage.whole(solo, phrasing, harmony, form);
         Homes homes = given.home()
                 .map(stated -> Homes.of(HomeFinder.stated(whole, stated)))

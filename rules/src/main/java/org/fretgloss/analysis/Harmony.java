@@ -19,6 +19,8 @@ public record Harmony(Source source, List<ChordSpan> spans) {
         SCORE,
         /** A progression or form that the user gave. */
         GIVEN,
+        /** The notes of an accompanying part, which only suggest them. */
+        INFERRED,
         /** Nowhere: marks that need a chord are left out. */
         NONE
     }

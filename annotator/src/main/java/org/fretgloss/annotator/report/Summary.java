@@ -101,7 +101,10 @@ public final class Summary {
                                 .map(key -> form.progression().name() + " in " + key)
                                 .orElse("as you gave them")
                         + ", from bar " + form.start().number())
-                .orElse("from the score");
+                .orElse(
+                        analysis.harmony().source() == Harmony.Source.INFERRED
+                                ? "inferred from the part that plays under it"
+                                : "from the score");
         return names + " (" + source + ")";
     }
 
