@@ -86,7 +86,8 @@ final class SectionFinder {
                 end++;
             }
             Passage section = passage(whole, runs.subList(first, end));
-            sections.add(new HomeSection(section.notes().get(0).index(), HomeFinder.find(section)));
+            int from = sections.isEmpty() ? 0 : section.notes().get(0).index();
+            sections.add(new HomeSection(from, HomeFinder.find(section)));
             first = end;
         }
         return sections.size() == 1 ? Homes.of(HomeFinder.find(whole)) : new Homes(sections);

@@ -1,13 +1,20 @@
 package org.fretgloss.analysis;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.fretgloss.page.SoloText;
+import org.fretgloss.pitch.ChordKind;
+import org.fretgloss.pitch.ChordSymbol;
+import org.fretgloss.pitch.PitchClass;
 import org.fretgloss.solo.Bar;
+import org.fretgloss.solo.ChordMark;
 import org.fretgloss.solo.KeySignature;
 import org.fretgloss.solo.Note;
 import org.fretgloss.solo.Solo;
@@ -15,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Invented solos with one home each, as a teacher would name it from the definitions. None has a key signature, which
@@ -119,6 +127,40 @@ class HomeFinderTest {
     void isUnsureWhereTooLittleIsHeard() {
         assertThat(homeOf("| A4:4 |").confidence()).isLessThan(0.75);
         assertThat(homeOf("| A4:1 D5:1 G4:2 |").confidence()).isLessThan(0.75);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "| r:4 | r:4 |",
+                "| x3/5:1 x3/5 x3/5 x3/5 |",
+                "| A4:4 |",
+                "| A4:1 A4 A4 A4 | A4:1 A4 A4 A4 |",
+                "| C4:1 C♯4 D4 E♭4 | E4:1 F4 F♯4 G4 | G♯4:1 A4 B♭4 B4 |"
+            })
+    void aSoloThatSaysLittleHasAHomeOfWhichNobodyIsSure(String text) {
+        SoloText solo = SoloText.parse(text);
+        assertThat(solo.analysis().homes().sections()).hasSize(1);
+        assertThat(solo.analysis().home().confidence()).isBetween(0.0, 0.6);
+    }
+
+    @Test
+    void aNoteOnEveryPitchAndAChordOnEveryNoteTakesNoLonger() {
+        String bars = "| C4:1/4 E♭4 F4 G4 B♭4 G4 F4 E♭4 C4 E♭4 F♯4 G4 B♭4 C5 B♭4 G4 ".repeat(200) + "|";
+        SoloText text = SoloText.parse(bars);
+        List<ChordMark> chords = text.solo().notes().stream()
+                .map(note -> new ChordMark(
+                        note.onset(),
+                        Optional.of(ChordSymbol.of(PitchClass.usual(note.index() % 12), ChordKind.DOMINANT))))
+                .toList();
+        Solo plain = text.solo();
+        Solo solo = new Solo(
+                plain.title(), plain.part(), plain.tuning(), plain.bars(), plain.notes(), chords, plain.tempos());
+        assertThat(solo.notes()).hasSize(3200);
+        assertThatCode(() -> assertTimeoutPreemptively(
+                        Duration.ofSeconds(10),
+                        () -> Analysis.of(solo, Given.NOTHING).homes()))
+                .doesNotThrowAnyException();
     }
 
     private static Solo withSignature(Solo solo, KeySignature key) {

@@ -94,6 +94,37 @@ class SectionFinderTest {
     }
 
     @Test
+    void eachHomeNumbersItsOwnBoxesAndCountsItsOwnAddedNotes() {
+        // box 1 of A minor at fret 5 with an F♯ in bar 2, then box 1 of C♯ minor at fret 9
+        String a = " 4/7:1 3/5 3/7 2/5 | 2/7:1 2/5 3/7 3/5 | 4/7:1 2/5 2/8 3/7 | 3/5:1 4/5 4/7:2 |";
+        String cSharp = " 4/11:1 3/9 3/11 2/9 | 2/12:1 2/9 3/11 3/9 | 4/11:1 2/9 2/12 3/11 | 3/9:1 4/9 4/11:2 |";
+        Analysis analysis = SoloText.parse("|" + a + a + cSharp + cSharp).analysis();
+        assertThat(tonics(analysis.homes())).containsExactly("A", "D♭");
+        assertThat(analysis.boxes().spans())
+                .extracting(span -> "bar " + span.first().bar().number() + " box "
+                        + span.box().number() + " fr" + span.box().lowestFret())
+                .containsExactly("bar 1 box 1 fr5", "bar 9 box 1 fr9");
+        assertThat(analysis.home().added())
+                .singleElement()
+                .satisfies(note -> assertThat(note.count()).isEqualTo(2));
+        assertThat(analysis.homes().sections().get(1).home().added()).isEmpty();
+    }
+
+    @Test
+    void aChangeOfHomeBeginsABoxEvenWhereTheHandStays() {
+        // frets 7 to 10 throughout: box 2 of A minor, then box 1 of B minor
+        String a = " 4/7:1 4/10 3/7 3/9 | 2/8:1 2/10 1/8 1/10 | 1/8:1 2/10 2/8 3/9 | 3/7:1 4/10 4/7:2 |";
+        String b = " 4/9:1 3/7 3/9 2/7 | 2/10:1 1/7 1/10 1/7 | 2/10:1 2/7 3/9 3/7 | 4/9:1 4/7 4/9:2 |";
+        Analysis analysis = SoloText.parse("chords: " + eight("Am7") + " | " + eight("Bm7") + "\n|" + a + a + b + b)
+                .analysis();
+        assertThat(tonics(analysis.homes())).containsExactly("A", "B");
+        assertThat(analysis.boxes().spans())
+                .extracting(
+                        span -> span.first().bar().number() + ": " + span.box().number())
+                .containsExactly("1: 2", "9: 1");
+    }
+
+    @Test
     void aStatedHomeIsTheOnlyOne() {
         assertThat(homesOf("home: A minor pentatonic\n|" + FOUR_BARS_OF_A + FOUR_BARS_OF_A + FOUR_BARS_OF_C
                                 + FOUR_BARS_OF_C)
