@@ -22,6 +22,13 @@ final class Witnesses {
     private static final double CADENCE = 3.2;
     private static final double CHORDS = 4.5;
     private static final double COLOUR = 2.7;
+
+    /** How much it says for a mode that one third is heard and the other is not. */
+    private static final double THIRD = 2.5;
+
+    /** Thirds that share less of the time than this say little. */
+    private static final double FAINT = 0.02;
+
     private static final double SIGNATURE = 0.7;
 
     /** A form's key is what the user said. */
@@ -84,13 +91,17 @@ final class Witnesses {
 
     /**
      * What speaks for one colour against the other on a tonic that is decided: the ♭3 and ♭7 for minor; the 2, the 6 and
-     * a 3 that is not bent for major. Above 0 for the mode, below 0 against it.
+     * a 3 that is not bent for major; above all, which of the two thirds is heard. Above 0 for the mode, below 0 against
+     * it.
      */
     private double colour(Tonality tonality) {
         int tonic = tonality.tonic();
         double minor = shares.of(3, tonic) + shares.of(10, tonic);
         double major = shares.of(2, tonic) + shares.of(9, tonic) + shares.unbent(4, tonic);
-        return COLOUR * (tonality.mode() == Mode.MINOR ? minor - major : major - minor);
+        double thirds = shares.of(3, tonic) - shares.unbent(4, tonic);
+        double balance = thirds / (shares.of(3, tonic) + shares.unbent(4, tonic) + FAINT);
+        double forMinor = COLOUR * (minor - major) + THIRD * balance;
+        return tonality.mode() == Mode.MINOR ? forMinor : -forMinor;
     }
 
     /** How often phrases end on the tonic, half for its fifth; the last phrase counts double. */

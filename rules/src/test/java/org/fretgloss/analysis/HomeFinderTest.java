@@ -6,13 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import java.time.Duration;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import java.util.stream.Stream;
 import org.fretgloss.page.SoloText;
 import org.fretgloss.pitch.ChordKind;
 import org.fretgloss.pitch.ChordSymbol;
 import org.fretgloss.pitch.PitchClass;
+import org.fretgloss.pitch.Scale;
 import org.fretgloss.solo.Bar;
 import org.fretgloss.solo.ChordMark;
 import org.fretgloss.solo.KeySignature;
@@ -21,6 +24,7 @@ import org.fretgloss.solo.Solo;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -94,7 +98,7 @@ class HomeFinderTest {
 
     @Test
     void twoHundredBarsAreOneHome() {
-        String text = String.join("\n", java.util.Collections.nCopies(50, BLUES_IN_A));
+        String text = String.join("\n", Collections.nCopies(50, BLUES_IN_A));
         SoloText solo = SoloText.parse(text);
         assertThat(solo.solo().bars()).hasSize(200);
         assertThat(solo.analysis().homes().sections()).hasSize(1);
@@ -161,6 +165,38 @@ class HomeFinderTest {
                         Duration.ofSeconds(10),
                         () -> Analysis.of(solo, Given.NOTHING).homes()))
                 .doesNotThrowAnyException();
+    }
+
+    private static Stream<Scale> scales() {
+        return Scale.CANDIDATES.stream();
+    }
+
+    /** No chords, no signature; every second bar comes home. The scale is another matter: its notes may be too few. */
+    @ParameterizedTest
+    @MethodSource("scales")
+    void aLineThatComesHomeTellsItsTonicInEveryScale(Scale scale) {
+        for (int seed = 0; seed < 15; seed++) {
+            Random random = new Random(seed);
+            int tonic = 52 + random.nextInt(12);
+            Home home = homeOf("| " + WanderingLine.of(random, scale, tonic, 8, 2) + " |");
+            assertThat(home.scale().tonic().chroma()).as("seed %s", seed).isEqualTo(tonic % 12);
+        }
+    }
+
+    /** Where only one of the two thirds is ever heard, it decides the mode, whatever the 2, 6 and 7 are. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Scale.class,
+            names = {"DORIAN", "MELODIC_MINOR", "HARMONIC_MINOR", "NATURAL_MINOR", "PHRYGIAN"})
+    void aLineWithoutA3IsInMinor(Scale scale) {
+        int minor = 0;
+        for (int seed = 0; seed < 20; seed++) {
+            Random random = new Random(seed);
+            Home home = homeOf("| " + WanderingLine.of(random, scale, 57, 8, 2) + " |");
+            minor += home.scale().scale().hasMajorThird() ? 0 : 1;
+        }
+        // a line that hardly touches its third may pass for the other
+        assertThat(minor).isGreaterThanOrEqualTo(17);
     }
 
     private static Solo withSignature(Solo solo, KeySignature key) {

@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Random;
 import java.util.StringJoiner;
-import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.fretgloss.page.SoloText;
 import org.fretgloss.pitch.Pitch;
+import org.fretgloss.pitch.Scale;
 import org.fretgloss.solo.Note;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -179,28 +179,7 @@ class SectionFinderTest {
         assertThat(first.bar().index()).isBetween(7, 9);
     }
 
-    /** Eighths that wander through a minor pentatonic and come home at the end of every fourth bar. */
     private static String wandering(Random random, int tonic, int bars) {
-        List<Integer> scale = IntStream.rangeClosed(-5, 17)
-                .filter(step -> List.of(0, 3, 5, 7, 10).contains(Math.floorMod(step, 12)))
-                .map(step -> tonic + step)
-                .boxed()
-                .toList();
-        int home = scale.indexOf(tonic);
-        int place = home;
-        StringJoiner line = new StringJoiner(" ");
-        for (int bar = 1; bar <= bars; bar++) {
-            boolean closes = bar % 4 == 0;
-            for (int eighth = 0; eighth < (closes ? 4 : 8); eighth++) {
-                line.add(Pitch.ofMidi(scale.get(place)) + ":1/2");
-                place = Math.max(0, Math.min(scale.size() - 1, place + random.nextInt(5) - 2));
-            }
-            if (closes) {
-                line.add(Pitch.ofMidi(tonic) + ":1 r:1");
-                place = home;
-            }
-            line.add(bar < bars ? "|" : "");
-        }
-        return line.toString();
+        return WanderingLine.of(random, Scale.MINOR_PENTATONIC, tonic, bars, 4);
     }
 }
