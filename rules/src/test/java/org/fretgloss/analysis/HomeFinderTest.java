@@ -19,7 +19,6 @@ import org.fretgloss.pitch.Scale;
 import org.fretgloss.solo.Bar;
 import org.fretgloss.solo.ChordMark;
 import org.fretgloss.solo.KeySignature;
-import org.fretgloss.solo.Note;
 import org.fretgloss.solo.Solo;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -157,9 +156,7 @@ class HomeFinderTest {
                         note.onset(),
                         Optional.of(ChordSymbol.of(PitchClass.usual(note.index() % 12), ChordKind.DOMINANT))))
                 .toList();
-        Solo plain = text.solo();
-        Solo solo = new Solo(
-                plain.title(), plain.part(), plain.tuning(), plain.bars(), plain.notes(), chords, plain.tempos());
+        Solo solo = with(text.solo(), text.solo().bars(), chords);
         assertThat(solo.notes()).hasSize(3200);
         assertThatCode(() -> assertTimeoutPreemptively(
                         Duration.ofSeconds(10),
@@ -211,10 +208,22 @@ class HomeFinderTest {
                         bar.meter(),
                         key,
                         bar.repeatsForward(),
-                        bar.repeatsBackward()))
+                        bar.repeatsBackward(),
+                        bar.implicit()))
                 .toList();
-        List<Note> notes = solo.notes();
-        return new Solo(solo.title(), solo.part(), solo.tuning(), bars, notes, solo.chords(), solo.tempos());
+        return with(solo, bars, solo.chords());
+    }
+
+    private static Solo with(Solo solo, List<Bar> bars, List<ChordMark> chords) {
+        return new Solo(
+                solo.title(),
+                solo.part(),
+                solo.tuning(),
+                solo.tuningIsWritten(),
+                bars,
+                solo.notes(),
+                chords,
+                solo.tempos());
     }
 
     private static Home homeOf(String text) {
