@@ -9,7 +9,6 @@ import java.util.stream.IntStream;
 import org.fretgloss.pitch.Degree;
 import org.fretgloss.pitch.PitchClass;
 import org.fretgloss.solo.Note;
-import org.fretgloss.solo.Solo;
 
 /** Counts the heard pitch classes outside a home scale; grace notes and dead notes apart. */
 final class AddedNotes {
@@ -17,10 +16,10 @@ final class AddedNotes {
     private AddedNotes() {}
 
     /** In rising order of degree. */
-    static List<AddedNote> of(Solo solo, HomeScale home) {
+    static List<AddedNote> of(Passage passage, HomeScale home) {
         int[] count = new int[12];
         int[] bent = new int[12];
-        solo.notes().stream().flatMap(note -> Heard.of(note).stream()).forEach(heard -> {
+        passage.heard().forEach(heard -> {
             int degree = Math.floorMod(heard.midi() - home.tonic().chroma(), 12);
             count[degree]++;
             bent[degree] += heard.bent() ? 1 : 0;
@@ -30,7 +29,7 @@ final class AddedNotes {
                 .mapToObj(semitones -> {
                     Degree degree = Degree.named(semitones);
                     return new AddedNote(
-                            degree, spelled(degree, home.tonic(), solo), count[semitones], bent[semitones]);
+                            degree, spelled(degree, home.tonic(), passage), count[semitones], bent[semitones]);
                 })
                 .toList();
     }
@@ -39,17 +38,17 @@ final class AddedNotes {
      * A natural degree has one name, whatever is written: the 3 of A is C♯. An altered one goes by two, and the score says
      * which is meant: the note below A in G is G♯ to a player who leans into the A.
      */
-    private static PitchClass spelled(Degree degree, PitchClass tonic, Solo solo) {
+    private static PitchClass spelled(Degree degree, PitchClass tonic, Passage passage) {
         PitchClass byDegree = tonic.plus(degree);
         return degree.alteration() == 0
                 ? byDegree
-                : mostOftenWritten(byDegree.chroma(), solo).orElse(byDegree);
+                : mostOftenWritten(byDegree.chroma(), passage).orElse(byDegree);
     }
 
     /** How the notes that sound there without a bend are written; the first written where two are as frequent. */
-    private static Optional<PitchClass> mostOftenWritten(int chroma, Solo solo) {
+    private static Optional<PitchClass> mostOftenWritten(int chroma, Passage passage) {
         Map<PitchClass, Integer> counts = new LinkedHashMap<>();
-        solo.notes().stream()
+        passage.notes().stream()
                 .filter(note -> note.isPitched() && !note.isBentAway())
                 .map(Note::pitch)
                 .filter(pitch -> pitch.chroma() == chroma)

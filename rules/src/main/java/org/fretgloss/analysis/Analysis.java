@@ -14,7 +14,7 @@ import org.fretgloss.time.Glyphs;
  * What a solo means, computed once and shared by all rules. Rules ask it and never compute the same again.
  *
  * @param solo the solo itself
- * @param home where it is at home
+ * @param homes where it is at home
  * @param harmony the chord of each moment
  * @param form the progression laid over it, where the user gave one
  * @param boxes the boxes it moves through
@@ -24,7 +24,7 @@ import org.fretgloss.time.Glyphs;
  */
 public record Analysis(
         Solo solo,
-        Home home,
+        Homes homes,
         Harmony harmony,
         Optional<Form> form,
         BoxPath boxes,
@@ -44,22 +44,48 @@ public record Analysis(
      * @throws IllegalArgumentException if the user names a bar that the solo does not have
      */
     public static Analysis of(Solo solo, Given given) {
+        return of(solo, given, new Accompaniment(List.of()));
+    }
+
+    /**
+     * Works everything out, with chords inferred from what another part plays where neither the user nor the score names
+     * any.
+     *
+     * @param solo the solo
+     * @param given what the user says about it
+     * @param accompaniment what another part plays under it, on the same time line
+     * @throws IllegalArgumentException if the user names a bar that the solo does not have
+     */
+    public static Analysis of(Solo solo, Given given, Accompaniment accompaniment) {
         List<Silence> silences = Silences.of(solo);
         Phrasing phrasing = Phrasing.of(solo, silences);
         Optional<Form> form =
                 given.progression().map(progression -> FormFinder.find(solo, progression, given.formStart()));
-        Harmony harmony = form.map(laid -> FormHarmony.of(solo, laid)).orElseGet(() -> ScoreHarmony.of(solo));
-        HomeFinder homes = new HomeFinder(solo, phrasing, harmony, form);
-        Home home = given.home().map(homes::stated).orElseGet(homes::find);
+        Harmony named = form.map(laid -> FormHarmony.of(solo, laid)).orElseGet(() -> ScoreHarmony.of(solo));
+        Harmony harmony = named.isKnown() ? named : accompaniment.infer(solo.bars());
+        Passage whole = Passage.whole(solo, phrasing, harmony, form);
+        Homes homes = given.home()
+                .map(stated -> Homes.of(HomeFinder.stated(whole, stated)))
+                .orElseGet(() -> SectionFinder.find(solo, whole));
         return new Analysis(
                 solo,
-                home,
+                homes,
                 harmony,
                 form,
-                BoxFinder.find(solo, home.scale(), silences),
+                BoxFinder.find(solo, homes, silences),
                 phrasing,
                 silences,
                 Build.climax(solo));
+    }
+
+    /** The home that the solo begins in, and mostly the only one. */
+    public Home home() {
+        return homes.first();
+    }
+
+    /** The home in force at a note. */
+    public Home homeAt(Note note) {
+        return homes.at(note);
     }
 
     /** The chord of the moment at which a note is struck. */
@@ -74,31 +100,23 @@ public record Analysis(
 
     /** Whether a note is heard in the home scale or in the chord of the moment. */
     public boolean isInside(Note note) {
-        return home.scale().contains(note.heardMidi()) || chordToneOf(note).isPresent();
+        return homeAt(note).scale().contains(note.heardMidi())
+                || chordToneOf(note).isPresent();
     }
 
-    /** The degree of a sounding note against the home tonic. */
-    public Degree degreeOf(int midi) {
-        return home.scale().degreeOf(midi);
+    /** The degree that a note is heard as against the home tonic, its bend's peak counted. */
+    public Degree degreeOf(Note note) {
+        return homeAt(note).scale().degreeOf(note.heardMidi());
     }
 
-    /** A sounding note as the home spells it. */
-    public Pitch spell(int midi) {
-        return home.spell(midi);
+    /** What a note is heard as, spelled as the home in force spells it. */
+    public Pitch spell(Note note) {
+        return homeAt(note).spell(note.heardMidi());
     }
 
     /** Whether the note opens a phrase: the first note, or one after a silence of a beat or more. */
     public boolean startsPhrase(Note note) {
         return phrasing.startsAt(note);
-    }
-
-    /** Whether the solo is a blues: its I sounds as a dominant seventh, or a blues form is in force. */
-    public boolean isBlues() {
-        int tonic = home.scale().tonic().chroma();
-        boolean dominantTonic = harmony.spans().stream()
-                .flatMap(span -> span.chord().stream())
-                .anyMatch(chord -> chord.root().chroma() == tonic && chord.isDominant());
-        return dominantTonic || form.flatMap(laid -> laid.progression().key()).isPresent();
     }
 
     /** Where a note stands, in words: "bar 5 beat 3½", with a form "bar 7 (chorus 1, bar 5, IV) beat 3½". */
@@ -110,7 +128,7 @@ public record Analysis(
     private String inForm(Note note, Form laid) {
         Form.Place place = laid.placeOf(note.bar());
         String numeral = chordAt(note)
-                .map(chord -> ", " + Numeral.of(chord, home.scale().tonic()))
+                .map(chord -> ", " + Numeral.of(chord, homeAt(note).scale().tonic()))
                 .orElse("");
         return " (chorus " + place.chorus() + ", bar " + place.bar() + numeral + ")";
     }

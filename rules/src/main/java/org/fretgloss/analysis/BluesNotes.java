@@ -2,6 +2,7 @@ package org.fretgloss.analysis;
 
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.fretgloss.pitch.ChordSymbol;
 import org.fretgloss.solo.Note;
 import org.fretgloss.time.Fraction;
@@ -16,19 +17,31 @@ final class BluesNotes {
     private static final int MAJOR_THIRD = 4;
 
     private final Analysis analysis;
-    private final int tonic;
-    private final boolean isBlues;
+    private final boolean hasBluesForm;
+
+    /** By chroma: the roots of the dominant sevenths that sound anywhere. */
+    private final Set<Integer> dominantRoots;
 
     BluesNotes(Analysis analysis) {
         this.analysis = analysis;
-        this.tonic = analysis.home().scale().tonic().chroma();
-        this.isBlues = analysis.isBlues();
+        this.hasBluesForm =
+                analysis.form().flatMap(laid -> laid.progression().key()).isPresent();
+        this.dominantRoots = analysis.harmony().spans().stream()
+                .flatMap(span -> span.chord().stream())
+                .filter(ChordSymbol::isDominant)
+                .map(chord -> chord.root().chroma())
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
+    /** Whether the solo is a blues there: its I sounds as a dominant seventh, or a blues form is in force. */
+    private boolean isBlues(Note note) {
+        return hasBluesForm || dominantRoots.contains(tonicAt(note));
     }
 
     /** Whether an outside note is one of them. */
     boolean isAdded(Note note) {
         boolean added = ALWAYS.contains(degree(note)) || degree(note) == MAJOR_THIRD;
-        return isBlues && added && clashOf(note).isEmpty();
+        return isBlues(note) && added && clashOf(note).isEmpty();
     }
 
     /**
@@ -36,12 +49,12 @@ final class BluesNotes {
      * it is struck over, or one that it is held into for a beat or more.
      */
     Optional<ChordSymbol> clashOf(Note note) {
-        if (!isBlues || degree(note) != MAJOR_THIRD) {
+        if (!isBlues(note) || degree(note) != MAJOR_THIRD) {
             return Optional.empty();
         }
         return analysis.chordAt(note)
-                .filter(this::contradicts)
-                .or(() -> heldInto(note).filter(this::contradicts));
+                .filter(chord -> contradicts(chord, tonicAt(note)))
+                .or(() -> heldInto(note).filter(chord -> contradicts(chord, tonicAt(note))));
     }
 
     private Optional<ChordSymbol> heldInto(Note note) {
@@ -53,11 +66,15 @@ final class BluesNotes {
                 .flatMap(analysis.harmony()::chordAt);
     }
 
-    private boolean contradicts(ChordSymbol chord) {
+    private static boolean contradicts(ChordSymbol chord, int tonic) {
         return chord.contains((tonic + MINOR_THIRD) % 12) && !chord.contains((tonic + MAJOR_THIRD) % 12);
     }
 
+    private int tonicAt(Note note) {
+        return analysis.homeAt(note).scale().tonic().chroma();
+    }
+
     private int degree(Note note) {
-        return Math.floorMod(note.heardMidi() - tonic, 12);
+        return Math.floorMod(note.heardMidi() - tonicAt(note), 12);
     }
 }

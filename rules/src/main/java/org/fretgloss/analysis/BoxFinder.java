@@ -71,24 +71,42 @@ public final class BoxFinder {
         }
     }
 
+    /** Finds the boxes of a solo, numbered from the home in force; where the home changes a box begins. */
+    static BoxPath find(Solo solo, Homes homes, List<Silence> silences) {
+        Phrasing phrasing = Phrasing.of(solo, silences);
+        List<BoxSpan> spans = new ArrayList<>();
+        for (HomeSection section : homes.sections()) {
+            List<Note> notes = homes.notesOf(section, solo);
+            HomeScale home = section.home().scale();
+            spans.addAll(spans(solo, spans.isEmpty() ? fromFirstFretted(notes) : notes, home, phrasing));
+        }
+        return new BoxPath(spans);
+    }
+
     /**
-     * Finds the boxes of a solo.
+     * Finds the boxes of a solo that has one home.
      *
      * @param home the home that the boxes are numbered from
      * @param silences the solo's silences, in order
      * @return no boxes where no note has a fret
      */
     public static BoxPath find(Solo solo, HomeScale home, List<Silence> silences) {
-        List<Note> notes =
-                solo.notes().stream().dropWhile(note -> note.at().isEmpty()).toList();
+        return new BoxPath(spans(solo, fromFirstFretted(solo.notes()), home, Phrasing.of(solo, silences)));
+    }
+
+    private static List<Note> fromFirstFretted(List<Note> notes) {
+        return notes.stream().dropWhile(note -> note.at().isEmpty()).toList();
+    }
+
+    private static List<BoxSpan> spans(Solo solo, List<Note> notes, HomeScale home, Phrasing phrasing) {
         if (notes.isEmpty()) {
-            return new BoxPath(List.of());
+            return List.of();
         }
-        List<Strike> strikes = Strike.of(notes, Phrasing.of(solo, silences));
+        List<Strike> strikes = Strike.of(notes, phrasing);
         return new BoxFinder(BoxLayout.of(solo.tuning(), home.boxTonicChroma()), strikes).path();
     }
 
-    private BoxPath path() {
+    private List<BoxSpan> path() {
         for (int strike = strikes.size() - 1; strike >= 0; strike--) {
             weigh(strike);
         }
@@ -106,7 +124,7 @@ public final class BoxFinder {
         }
     }
 
-    private BoxPath follow() {
+    private List<BoxSpan> follow() {
         List<BoxSpan> spans = new ArrayList<>();
         int box = best(0);
         int first = 0;
@@ -119,7 +137,7 @@ public final class BoxFinder {
             }
         }
         spans.add(span(box, first, strikes.size() - 1));
-        return new BoxPath(spans);
+        return spans;
     }
 
     private BoxSpan span(int box, int first, int last) {

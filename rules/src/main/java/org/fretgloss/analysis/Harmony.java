@@ -19,6 +19,8 @@ public record Harmony(Source source, List<ChordSpan> spans) {
         SCORE,
         /** A progression or form that the user gave. */
         GIVEN,
+        /** The notes of an accompanying part, which only suggest them. */
+        INFERRED,
         /** Nowhere: marks that need a chord are left out. */
         NONE
     }
@@ -38,6 +40,16 @@ public record Harmony(Source source, List<ChordSpan> spans) {
         return spanAt(moment).flatMap(ChordSpan::chord);
     }
 
+    /** The chords from one moment to another. */
+    Harmony between(Fraction start, Fraction end) {
+        List<ChordSpan> within = spans.stream()
+                .skip(firstEndingAfter(start))
+                .takeWhile(span -> span.start().isLessThan(end))
+                .map(span -> new ChordSpan(span.start().max(start), span.end().min(end), span.chord()))
+                .toList();
+        return new Harmony(source, within);
+    }
+
     /** Whether one chord, or the want of one, lasts from a moment to another. */
     public boolean isSameChord(Fraction earlier, Fraction later) {
         return spanAt(earlier).equals(spanAt(later));
@@ -45,19 +57,23 @@ public record Harmony(Source source, List<ChordSpan> spans) {
 
     /** The stretch that a moment falls in. */
     public Optional<ChordSpan> spanAt(Fraction moment) {
+        int place = firstEndingAfter(moment);
+        return place < spans.size() && !moment.isLessThan(spans.get(place).start())
+                ? Optional.of(spans.get(place))
+                : Optional.empty();
+    }
+
+    private int firstEndingAfter(Fraction moment) {
         int low = 0;
-        int high = spans.size() - 1;
-        while (low <= high) {
+        int high = spans.size();
+        while (low < high) {
             int middle = (low + high) / 2;
-            ChordSpan span = spans.get(middle);
-            if (moment.isLessThan(span.start())) {
-                high = middle - 1;
-            } else if (!moment.isLessThan(span.end())) {
-                low = middle + 1;
+            if (spans.get(middle).end().isMoreThan(moment)) {
+                high = middle;
             } else {
-                return Optional.of(span);
+                low = middle + 1;
             }
         }
-        return Optional.empty();
+        return low;
     }
 }

@@ -1,34 +1,37 @@
 package org.fretgloss.analysis;
 
+import java.util.List;
+import org.fretgloss.pitch.ChordSymbol;
 import org.fretgloss.pitch.Scale;
 
 /**
- * The two colours a solo can have on its tonic, with the pentatonic at the heart of each, and how much a note on each
- * degree speaks for a tonic of that colour.
- *
- * <p>The weights (by semitones above the tonic, 1 for the tonic itself) were set by hand from what teachers call strong
- * and weak notes of lead playing: chord tones of the tonic first, then the rest of the pentatonic, then the usual added
- * notes. Common practice, no source.
+ * The two modes a solo can have on its tonic: the pentatonic at the heart of each, the scales that its chords come from,
+ * and how much a note on each degree speaks for a tonic of that mode.
  */
 enum Mode {
-    //                             1    ♭2   2     ♭3    3     4     ♭5    5     ♭6    6     ♭7    7
-    MINOR(Scale.MINOR_PENTATONIC, 1.0, 0.0, 0.40, 0.75, 0.30, 0.60, 0.30, 0.75, 0.25, 0.35, 0.65, 0.10),
-    MAJOR(Scale.MAJOR_PENTATONIC, 1.0, 0.0, 0.60, 0.30, 0.75, 0.40, 0.10, 0.75, 0.05, 0.65, 0.30, 0.35);
+    MINOR(Scale.MINOR_PENTATONIC, List.of(Scale.NATURAL_MINOR, Scale.DORIAN, Scale.HARMONIC_MINOR)),
+    MAJOR(Scale.MAJOR_PENTATONIC, List.of(Scale.MAJOR, Scale.MIXOLYDIAN));
 
     private final Scale pentatonic;
-    private final double[] weights;
+    private final List<Scale> chordScales;
 
-    Mode(Scale pentatonic, double... weights) {
+    Mode(Scale pentatonic, List<Scale> chordScales) {
         this.pentatonic = pentatonic;
-        this.weights = weights;
+        this.chordScales = chordScales;
     }
 
     Scale pentatonic() {
         return pentatonic;
     }
 
-    /** How much a note some semitones above the tonic speaks for it, 0 to 1. */
-    double weight(int semitonesAboveTonic) {
-        return weights[Math.floorMod(semitonesAboveTonic, 12)];
+    Mode other() {
+        return this == MINOR ? MAJOR : MINOR;
+    }
+
+    /** Whether a chord belongs to one of the mode's usual scales on a tonic. */
+    boolean holds(ChordSymbol chord, int tonic) {
+        return chordScales.stream()
+                .anyMatch(scale -> chord.tones().stream()
+                        .allMatch(tone -> scale.contains(chord.root().chroma() + tone.chroma() - tonic)));
     }
 }

@@ -5,10 +5,10 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.fretgloss.pitch.Scale;
 import org.fretgloss.solo.Note;
-import org.fretgloss.solo.Solo;
 
 /**
  * The smallest scale on a tonic that explains a solo. It is the pentatonic of the solo's colour, unless the further
@@ -29,12 +29,13 @@ final class ScaleChoice {
     private final Map<Integer, Set<Integer>> barsOutsideChords = new HashMap<>();
     private final double[] heard = new double[12];
 
-    ScaleChoice(Solo solo, Harmony harmony, int tonic) {
-        for (Note note : solo.notes()) {
+    ScaleChoice(Passage passage, int tonic) {
+        for (Note note : passage.notes()) {
             for (Heard pitch : Heard.of(note)) {
                 int degree = Math.floorMod(pitch.midi() - tonic, 12);
                 heard[degree] += pitch.duration().toDouble();
-                boolean inChord = harmony.chordAt(pitch.start())
+                boolean inChord = passage.harmony()
+                        .chordAt(pitch.start())
                         .map(chord -> chord.contains(pitch.chroma()))
                         .orElse(false);
                 if (!inChord) {
@@ -46,26 +47,55 @@ final class ScaleChoice {
         }
     }
 
-    Scale choose(Mode mode) {
+    /**
+     * A scale and how sure it is.
+     *
+     * @param scale the smallest that explains the passage
+     * @param rival what would be chosen if a bar or two said otherwise; none where nothing points to it
+     * @param confidence 0 to 1, between the two
+     */
+    record Choice(Scale scale, Optional<Scale> rival, double confidence) {}
+
+    Choice choose(Mode mode) {
         Scale pentatonic = mode.pentatonic();
-        return Scale.CANDIDATES.stream()
+        List<Scale> larger = Scale.CANDIDATES.stream()
                 .filter(scale -> scale.hasMajorThird() == pentatonic.hasMajorThird())
-                .filter(scale -> scale == pentatonic || isCalledFor(scale, pentatonic))
-                .min(Comparator.comparingDouble(this::heardOutside)
+                .filter(scale -> scale != pentatonic && isPossible(scale, pentatonic))
+                .sorted(Comparator.comparingDouble(this::heardOutside)
                         .thenComparing(scale -> scale.degrees().size()))
-                .orElse(pentatonic);
+                .toList();
+        Optional<Scale> calledFor = larger.stream()
+                .filter(scale -> barsFor(scale, pentatonic) >= BARS)
+                .filter(scale -> heardOutside(scale) < heardOutside(pentatonic))
+                .findFirst();
+        Optional<Scale> rival = calledFor.isPresent()
+                ? Optional.of(pentatonic)
+                : larger.stream().max(Comparator.comparingInt(scale -> barsFor(scale, pentatonic)));
+        double likely = calledFor
+                .or(() -> rival)
+                .map(scale -> likelihood(barsFor(scale, pentatonic)))
+                .orElse(0.0);
+        return new Choice(calledFor.orElse(pentatonic), rival, calledFor.isPresent() ? likely : 1 - likely);
     }
 
-    private boolean isCalledFor(Scale scale, Scale pentatonic) {
+    /** How likely a larger scale is meant whose further degrees sound in so many bars; even between two and three. */
+    private static double likelihood(int bars) {
+        double even = BARS - 0.5;
+        return bars * bars / (bars * bars + even * even);
+    }
+
+    /** Whether each further degree is heard, and none is outweighed by its other form. */
+    private boolean isPossible(Scale scale, Scale pentatonic) {
         List<Integer> further = degreesOf(scale, pentatonic);
+        return further.stream().allMatch(degree -> heard[degree] > 0 && !isOutweighed(degree, scale))
+                && replaces(scale, pentatonic, further);
+    }
+
+    /** In how many bars the further degrees sound outside chords that contain them. */
+    private int barsFor(Scale scale, Scale pentatonic) {
         Set<Integer> bars = new HashSet<>();
-        for (int degree : further) {
-            if (heard[degree] == 0 || isOutweighed(degree, scale)) {
-                return false;
-            }
-            bars.addAll(barsOutsideChords.getOrDefault(degree, Set.of()));
-        }
-        return bars.size() >= BARS && replaces(scale, pentatonic, further);
+        degreesOf(scale, pentatonic).forEach(degree -> bars.addAll(barsOutsideChords.getOrDefault(degree, Set.of())));
+        return bars.size();
     }
 
     /** Whether the other form of a degree, which the scale lacks, is heard for longer: a ♭7 beside a 7. */

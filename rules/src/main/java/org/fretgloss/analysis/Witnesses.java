@@ -1,149 +1,136 @@
 package org.fretgloss.analysis;
 
 import java.util.List;
-import java.util.Optional;
 import org.fretgloss.pitch.ChordSymbol;
 import org.fretgloss.solo.KeySignature;
 import org.fretgloss.solo.Note;
-import org.fretgloss.solo.Solo;
 import org.fretgloss.time.Fraction;
 
 /**
- * What speaks for a tonic and a colour: the notes by how long they sound, where phrases end, the chords, and, weakest,
- * the key signature. Each witness gives 0 to 1.
+ * What speaks for a tonality: the notes by how long they sound, where phrases end, the chords, and, weakest, the key
+ * signature. Each gives a logarithm of likelihood, so that they add up and their sum tells how sure the best is.
  */
 final class Witnesses {
 
-    /** How much each witness counts beside the notes' own 1. */
-    private static final double CADENCE = 0.35;
+    /**
+     * How much the profile of melodies counts. Solos lean on ♭3, ♭7 and the blue notes far more than the melodies that it
+     * was fitted on, so the weights of lead playing stand beside it.
+     */
+    private static final double MELODIES = 0.1;
 
-    private static final double CHORDS = 0.5;
-    private static final double COLOUR = 0.3;
-    private static final double SIGNATURE = 0.08;
+    private static final double LEAD_PLAYING = 9;
+    private static final double CADENCE = 3.2;
+    private static final double CHORDS = 4.5;
+    private static final double COLOUR = 2.7;
+
+    /** How much it says for a mode that one third is heard and the other is not. */
+    private static final double THIRD = 2.5;
+
+    /** Thirds that share less of the time than this say little. */
+    private static final double FAINT = 0.02;
+
+    private static final double SIGNATURE = 0.7;
 
     /** A form's key is what the user said. */
-    private static final double STATED_KEY = 0.6;
+    private static final double STATED_KEY = 5.4;
 
-    /** By chroma, the share of the heard time; what a half bend reaches is kept apart, by the fretted chroma. */
-    private final double[] share = new double[12];
+    /** What the melodies' profile adds for minor: the fewer of them. */
+    private static final double MINOR_PRIOR = -1.0;
 
-    private final double[] halfBent = new double[12];
-    private final double[] unbent = new double[12];
-    private final List<Integer> landings;
-    private final Harmony harmony;
-    private final Optional<Integer> statedKey;
-    private final KeySignature signature;
+    private final Passage passage;
+    private final PitchShares shares;
 
-    Witnesses(Solo solo, Phrasing phrasing, Harmony harmony, Optional<Form> form) {
-        this.harmony = harmony;
-        this.statedKey = form.flatMap(laid -> laid.progression().key()).map(key -> key.chroma());
-        this.signature = solo.bars().get(0).key();
-        this.landings = phrasing.ends(solo).stream()
-                .map(end -> soundingBefore(solo, end))
-                .flatMap(Optional::stream)
-                .map(note -> Math.floorMod(note.heardMidi(), 12))
-                .toList();
-        weigh(solo);
+    Witnesses(Passage passage) {
+        this.passage = passage;
+        this.shares = new PitchShares(passage.notes());
     }
 
-    private void weigh(Solo solo) {
-        double total = 0;
-        for (Note note : solo.notes()) {
-            for (Heard heard : Heard.of(note)) {
-                double length = heard.duration().toDouble();
-                boolean half = heard.bent() && heard.midi() == note.midi() + 1;
-                (half ? halfBent : share)[Math.floorMod(half ? note.midi() : heard.midi(), 12)] += length;
-                unbent[heard.chroma()] += heard.bent() ? 0 : length;
-                total += length;
-            }
+    /** What the pitches say as they do in melodies, by their durations and nothing else. */
+    double ofMelodies(Tonality tonality) {
+        double sum = tonality.mode() == Mode.MINOR ? MINOR_PRIOR : 0;
+        for (int degree = 0; degree < 12; degree++) {
+            double weight = DegreeWeights.OF_MELODIES.of(tonality.mode(), degree);
+            sum += weight * Math.sqrt(shares.of(degree, tonality.tonic()));
         }
-        for (int chroma = 0; chroma < 12 && total > 0; chroma++) {
-            share[chroma] /= total;
-            halfBent[chroma] /= total;
-            unbent[chroma] /= total;
-        }
-    }
-
-    /** A phrase lands on its last note that has a pitch. */
-    private static Optional<Note> soundingBefore(Solo solo, Note end) {
-        for (int i = end.index(); i >= 0; i--) {
-            Note note = solo.notes().get(i);
-            if (!note.grace() && !note.isDead()) {
-                return Optional.of(note);
-            }
-        }
-        return Optional.empty();
+        return sum;
     }
 
     /**
-     * Everything together; only the order of such sums and their distance mean something. A tonic is judged by the mode
-     * that suits it best; the colour then decides between its two modes and never between tonics.
+     * Everything together. A tonic is judged by the mode that suits it best; the colour then decides between its two modes
+     * and never between tonics.
      */
-    double score(int tonic, Mode mode) {
-        Mode other = mode == Mode.MINOR ? Mode.MAJOR : Mode.MINOR;
-        double mine = withoutColour(tonic, mode);
-        double theirs = withoutColour(tonic, other);
-        double behind = theirs + colour(tonic, other) - mine - colour(tonic, mode);
+    double together(Tonality tonality) {
+        Tonality parallel = new Tonality(tonality.tonic(), tonality.mode().other());
+        double mine = withoutColour(tonality);
+        double theirs = withoutColour(parallel);
+        double behind = theirs + colour(parallel) - mine - colour(tonality);
         return Math.max(mine, theirs) - Math.max(0, behind);
     }
 
-    private double withoutColour(int tonic, Mode mode) {
-        double stated = statedKey.filter(key -> key == tonic).isPresent() ? STATED_KEY : 0;
-        return notes(tonic, mode)
-                + CADENCE * cadence(tonic)
-                + CHORDS * chords(tonic, mode)
-                + SIGNATURE * signature(tonic, mode)
+    private double withoutColour(Tonality tonality) {
+        double stated = passage.statedKey()
+                        .filter(key -> key.chroma() == tonality.tonic())
+                        .isPresent()
+                ? STATED_KEY
+                : 0;
+        return MELODIES * ofMelodies(tonality)
+                + LEAD_PLAYING * ofLeadPlaying(tonality)
+                + CADENCE * cadence(tonality)
+                + CHORDS * chords(tonality)
+                + SIGNATURE * signature(tonality)
                 + stated;
     }
 
-    /** A ♭3 bent to the 3 is the blues' own third and speaks as the ♭3 does; other bends speak by their peak. */
-    private double notes(int tonic, Mode mode) {
+    private double ofLeadPlaying(Tonality tonality) {
         double sum = 0;
         for (int degree = 0; degree < 12; degree++) {
-            int chroma = (tonic + degree) % 12;
-            sum += share[chroma] * mode.weight(degree);
-            sum += halfBent[chroma] * mode.weight(degree == 3 ? 3 : degree + 1);
+            sum += shares.of(degree, tonality.tonic()) * DegreeWeights.OF_LEAD_PLAYING.of(tonality.mode(), degree);
         }
         return sum;
     }
 
     /**
      * What speaks for one colour against the other on a tonic that is decided: the ♭3 and ♭7 for minor; the 2, the 6 and
-     * a 3 that is not bent for major. Above 0 for the mode, below 0 against it.
+     * a 3 that is not bent for major; above all, which of the two thirds is heard. Above 0 for the mode, below 0 against
+     * it.
      */
-    private double colour(int tonic, Mode mode) {
-        double minor = share[(tonic + 3) % 12] + halfBent[(tonic + 3) % 12] + share[(tonic + 10) % 12];
-        double major = share[(tonic + 2) % 12] + share[(tonic + 9) % 12] + unbent[(tonic + 4) % 12];
-        return COLOUR * (mode == Mode.MINOR ? minor - major : major - minor);
+    private double colour(Tonality tonality) {
+        int tonic = tonality.tonic();
+        double minor = shares.of(3, tonic) + shares.of(10, tonic);
+        double major = shares.of(2, tonic) + shares.of(9, tonic) + shares.unbent(4, tonic);
+        double thirds = shares.of(3, tonic) - shares.unbent(4, tonic);
+        double balance = thirds / (shares.of(3, tonic) + shares.unbent(4, tonic) + FAINT);
+        double forMinor = COLOUR * (minor - major) + THIRD * balance;
+        return tonality.mode() == Mode.MINOR ? forMinor : -forMinor;
     }
 
     /** How often phrases end on the tonic, half for its fifth; the last phrase counts double. */
-    private double cadence(int tonic) {
+    private double cadence(Tonality tonality) {
+        List<Note> landings = passage.landings();
         double sum = 0;
-        double most = landings.size() + 1.0;
         for (int i = 0; i < landings.size(); i++) {
             double weight = i == landings.size() - 1 ? 2 : 1;
-            int degree = Math.floorMod(landings.get(i) - tonic, 12);
+            int degree = tonality.degreeOf(landings.get(i).heardMidi());
             sum += weight * (degree == 0 ? 1 : degree == 7 ? 0.5 : 0);
         }
-        return sum / most;
+        return sum / (landings.size() + 1.0);
     }
 
-    /** How much the chords stand on the tonic, the first and the last above all, and agree with the colour. */
-    private double chords(int tonic, Mode mode) {
-        List<ChordSpan> sounding = harmony.spans().stream()
+    /** How much the chords stand on the tonic, the first and the last above all, and agree with the mode. */
+    private double chords(Tonality tonality) {
+        List<ChordSpan> sounding = passage.harmony().spans().stream()
                 .filter(span -> span.chord().isPresent())
                 .toList();
         if (sounding.isEmpty()) {
             return 0;
         }
-        double first = onTonic(sounding.get(0), tonic, mode);
-        double last = onTonic(sounding.get(sounding.size() - 1), tonic, mode);
+        double first = onTonic(sounding.get(0), tonality);
+        double last = onTonic(sounding.get(sounding.size() - 1), tonality);
         double held = 0;
         double all = 0;
         for (ChordSpan span : sounding) {
             double length = length(span);
-            held += length * onTonic(span, tonic, mode);
+            held += length * onTonic(span, tonality);
             all += length;
         }
         return 0.35 * first + 0.25 * last + 0.4 * held / all;
@@ -155,25 +142,25 @@ final class Witnesses {
     }
 
     /** 1 for a chord on the tonic, unless it contradicts the mode: a minor chord major, a plain major chord minor. */
-    private static double onTonic(ChordSpan span, int tonic, Mode mode) {
+    private static double onTonic(ChordSpan span, Tonality tonality) {
         ChordSymbol chord = span.chord().orElseThrow();
-        if (chord.root().chroma() != tonic) {
+        if (chord.root().chroma() != tonality.tonic()) {
             return 0;
         }
-        boolean contradicts = mode == Mode.MAJOR ? chord.hasMinorThird() : chord.hasMajorThird() && !chord.isDominant();
+        boolean contradicts =
+                tonality.mode() == Mode.MAJOR ? chord.hasMinorThird() : chord.hasMajorThird() && !chord.isDominant();
         return contradicts ? 0 : 1;
     }
 
     /** Many exporters print no sharps for every key, so an empty signature without a mode says little. */
-    private double signature(int tonic, Mode mode) {
-        int majorTonic = Math.floorMod(7 * signature.fifths(), 12);
-        int expected = mode == Mode.MAJOR ? majorTonic : (majorTonic + 9) % 12;
-        if (expected != tonic) {
+    private double signature(Tonality tonality) {
+        KeySignature signature = passage.signature();
+        if (!tonality.isPrintedBy(signature.fifths())) {
             return 0;
         }
         boolean modeAgrees = signature
                 .mode()
-                .map(name -> name.equals(mode == Mode.MAJOR ? "major" : "minor"))
+                .map(name -> name.equals(tonality.mode() == Mode.MAJOR ? "major" : "minor"))
                 .orElse(true);
         return (modeAgrees ? 1 : 0.5) * (signature.fifths() == 0 ? 0.25 : 1);
     }

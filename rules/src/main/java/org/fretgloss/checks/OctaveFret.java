@@ -98,7 +98,9 @@ final class OctaveFret implements Rule {
     private static Finding found(Analysis analysis, Note note, StringFret meant, String why) {
         int frets = meant.fret() - note.at().orElseThrow().fret();
         return Finding.at(note)
-                .doubt(Severity.WARNING, Suggestion.of(meant, analysis.spell(note.midi() + frets)))
+                .doubt(
+                        Severity.WARNING,
+                        Suggestion.of(meant, analysis.homeAt(note).spell(note.midi() + frets)))
                 .explain(why)
                 .value("frets", frets)
                 .build();

@@ -50,6 +50,6 @@ final class PitchAgainstFret implements Rule {
         return note.at()
                 .map(at -> new StringFret(at.string(), at.fret() + stray))
                 .filter(Neck::holds)
-                .map(at -> Suggestion.of(at, analysis.spell(note.midi() + stray)));
+                .map(at -> Suggestion.of(at, analysis.homeAt(note).spell(note.midi() + stray)));
     }
 }

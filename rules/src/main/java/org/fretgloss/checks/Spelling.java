@@ -40,7 +40,7 @@ final class Spelling implements Rule {
         if (chord.isPresent() && tone.isPresent()) {
             return Optional.of(Pitch.spelled(note.midi(), chord.get().root().plus(tone.get())));
         }
-        HomeScale home = analysis.home().scale();
+        HomeScale home = analysis.homeAt(note).scale();
         return home.contains(note.midi()) ? Optional.of(home.spell(note.midi())) : Optional.empty();
     }
 
@@ -54,7 +54,7 @@ final class Spelling implements Rule {
         String reason = analysis.chordAt(note)
                 .filter(chord -> chord.contains(Math.floorMod(note.midi(), 12)))
                 .map(chord -> "a tone of " + chord)
-                .orElseGet(() -> "in " + analysis.home().scale());
+                .orElseGet(() -> "in " + analysis.homeAt(note).scale());
         return Finding.at(note)
                 .doubt(Severity.HINT, Suggestion.of(asked))
                 .explain("%s is %s, which is spelled %s."

@@ -86,7 +86,7 @@ final class WrongBox implements Rule {
         boolean chordTone = analysis.chordAt(note)
                 .filter(chord -> chord.contains(Math.floorMod(midi, 12)))
                 .isPresent();
-        return chordTone || analysis.home().scale().contains(midi);
+        return chordTone || analysis.homeAt(note).scale().contains(midi);
     }
 
     private static int heard(Analysis analysis, Note note, StringFret place) {
@@ -117,11 +117,13 @@ final class WrongBox implements Rule {
         int midi = analysis.solo().tuning().midi(meant);
         Box box = analysis.boxes().boxOf(note).orElseThrow();
         return Finding.at(note)
-                .doubt(Severity.WARNING, Suggestion.of(meant, analysis.spell(midi)))
+                .doubt(
+                        Severity.WARNING,
+                        Suggestion.of(meant, analysis.homeAt(note).spell(midi)))
                 .explain("%s is neither in %s%s nor in box %d, and leads nowhere; %s lies inside."
                         .formatted(
-                                analysis.spell(note.heardMidi()),
-                                analysis.home().scale(),
+                                analysis.spell(note),
+                                analysis.homeAt(note).scale(),
                                 analysis.chordAt(note)
                                         .map(chord -> " or " + chord)
                                         .orElse(""),
@@ -129,7 +131,7 @@ final class WrongBox implements Rule {
                                 meant.string() == note.at().orElseThrow().string()
                                         ? "fret " + meant.fret()
                                         : "string " + meant.string()))
-                .value("degree", analysis.degreeOf(note.heardMidi()))
+                .value("degree", analysis.degreeOf(note))
                 .build();
     }
 }

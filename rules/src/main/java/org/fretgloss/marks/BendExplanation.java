@@ -2,6 +2,7 @@ package org.fretgloss.marks;
 
 import java.util.Optional;
 import org.fretgloss.analysis.Analysis;
+import org.fretgloss.analysis.Home;
 import org.fretgloss.pitch.ChordSymbol;
 import org.fretgloss.pitch.Degree;
 import org.fretgloss.solo.Bend;
@@ -28,10 +29,11 @@ final class BendExplanation {
     }
 
     private static String how(Analysis analysis, Note note, Bend bend, BendKind kind) {
-        String fretted = named(analysis, note.midi());
-        String peak = named(analysis, note.heardMidi());
+        String fretted = named(analysis, note, note.midi());
+        String peak = named(analysis, note, note.heardMidi());
         String up = " from " + fretted + " up to " + peak;
-        String down = note.endMidi() == note.heardMidi() ? "" : ", let down to " + named(analysis, note.endMidi());
+        String down =
+                note.endMidi() == note.heardMidi() ? "" : ", let down to " + named(analysis, note, note.endMidi());
         return switch (kind) {
             case BEND, BEND_RELEASE -> BendWords.sized("bend", bend) + up + down;
             case PRE_BEND, PRE_BEND_RELEASE ->
@@ -44,8 +46,9 @@ final class BendExplanation {
         };
     }
 
-    private static String named(Analysis analysis, int midi) {
-        return analysis.spell(midi) + " (" + analysis.degreeOf(midi) + ")";
+    private static String named(Analysis analysis, Note note, int midi) {
+        Home home = analysis.homeAt(note);
+        return home.spell(midi) + " (" + home.scale().degreeOf(midi) + ")";
     }
 
     private static String against(Analysis analysis, Note note, BendKind kind) {

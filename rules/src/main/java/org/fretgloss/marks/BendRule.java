@@ -3,6 +3,7 @@ package org.fretgloss.marks;
 import java.util.List;
 import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
+import org.fretgloss.analysis.Home;
 import org.fretgloss.rule.Finding;
 import org.fretgloss.rule.Line;
 import org.fretgloss.rule.Option;
@@ -46,20 +47,21 @@ final class BendRule implements Rule {
     }
 
     private static Finding found(Analysis analysis, Note note, Bend bend, BendKind kind, boolean curls) {
+        Home home = analysis.homeAt(note);
         Finding.Builder finding = Finding.at(note)
                 .explain(BendExplanation.of(analysis, note, bend, kind))
                 .confidence(kind == BendKind.UNISON || kind == BendKind.HELD ? BY_OVERLAP : WRITTEN)
                 .value("semitones", bend.width().toDouble())
                 .value("kind", kind.toString())
-                .value("from", analysis.spell(note.midi()))
-                .value("to", analysis.spell(note.heardMidi()))
-                .value("fromDegree", analysis.degreeOf(note.midi()))
-                .value("toDegree", analysis.degreeOf(note.heardMidi()));
+                .value("from", home.spell(note.midi()))
+                .value("to", analysis.spell(note))
+                .value("fromDegree", home.scale().degreeOf(note.midi()))
+                .value("toDegree", analysis.degreeOf(note));
         if (analysis.chordAt(note).isPresent()) {
             finding.value("chordTone", analysis.chordToneOf(note).isPresent());
         }
         if (kind != BendKind.CURL || curls) {
-            finding.text(new BendWords(kind, bend, up -> analysis.degreeOf(note.midi() + up)).whole());
+            finding.text(new BendWords(kind, bend, up -> home.scale().degreeOf(note.midi() + up)).whole());
         }
         return finding.build();
     }

@@ -29,7 +29,8 @@ final class BoxRule implements Rule {
                 .to(span.last())
                 .text("box " + box.number() + " fr" + box.lowestFret())
                 .explain("From " + analysis.placeOf(span.first()) + " on the hand is in box " + box.number() + " of "
-                        + boxesOf(analysis.home().scale()) + ": frets " + box.lowestFret() + " to " + box.highestFret()
+                        + boxesOf(analysis.homeAt(span.first()).scale()) + ": frets " + box.lowestFret() + " to "
+                        + box.highestFret()
                         + ".")
                 .confidence(confidence(analysis, span))
                 .value("box", box.number())

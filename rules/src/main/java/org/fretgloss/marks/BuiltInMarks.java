@@ -26,6 +26,7 @@ public final class BuiltInMarks implements RuleProvider {
                 new Third(),
                 new Outline(),
                 new Outside(),
+                new Colour(),
                 new Space(),
                 new ClimaxRule());
     }

@@ -28,11 +28,14 @@ final class Outline implements Rule {
 
     @Override
     public Stream<Finding> examine(Analysis analysis, Settings settings) {
-        HomeScale home = analysis.home().scale();
         return Stretch.of(analysis).stream()
-                .flatMap(stretch -> new OutlineFinder(stretch)
-                        .find(run -> run.outlines(home.tonic(), home.scale().pentatonic())).stream())
+                .flatMap(stretch -> new OutlineFinder(stretch).find(run -> holds(analysis, run)).stream())
                 .map(run -> found(analysis, run));
+    }
+
+    private static boolean holds(Analysis analysis, OutlineRun run) {
+        HomeScale home = analysis.homeAt(run.first()).scale();
+        return run.outlines(home.tonic(), home.scale().pentatonic());
     }
 
     private static Finding found(Analysis analysis, OutlineRun run) {
@@ -43,7 +46,8 @@ final class Outline implements Rule {
                 .confidence(confidence(run))
                 .value("chord", run.chord().name())
                 .value("degrees", degrees.stream().map(Degree::toString).toList());
-        if (degrees.size() >= NOTES_AT_HOME || !isHomeOfMajor(analysis.home().scale(), run.chord())) {
+        if (degrees.size() >= NOTES_AT_HOME
+                || !isHomeOfMajor(analysis.homeAt(run.first()).scale(), run.chord())) {
             finding.text(run.chord() + ": " + shortened(degrees));
         }
         return finding.build();
@@ -75,7 +79,7 @@ final class Outline implements Rule {
                 .map(degree -> run.chord().root().plus(degree).toString())
                 .collect(Collectors.joining(" "));
         String passing = run.passingNote()
-                .map(note -> " " + analysis.spell(note.heardMidi()).name() + " only passes between them.")
+                .map(note -> " " + analysis.spell(note).name() + " only passes between them.")
                 .orElse("");
         return Places.inSolo(analysis, run.first()) + notes + " spell out " + run.chord() + ", its "
                 + joined(run.degrees()) + "." + passing;

@@ -34,7 +34,7 @@ final class Outside implements Rule {
             if (analysis.startsPhrase(note)) {
                 addedInPhrase.clear();
             }
-            Degree degree = analysis.degreeOf(note.heardMidi());
+            Degree degree = analysis.degreeOf(note);
             judge.judge(note).ifPresent(verdict -> {
                 boolean named = verdict.kind() != OutsideKind.ADDED || addedInPhrase.add(degree);
                 findings.add(found(analysis, note, degree, verdict, named));

@@ -11,14 +11,14 @@ final class OutsideExplanation {
     private OutsideExplanation() {}
 
     static String of(Analysis analysis, Note note, Verdict verdict) {
-        return Places.onNeck(analysis, note) + analysis.spell(note.heardMidi()) + " is the "
-                + analysis.degreeOf(note.heardMidi()) + ", " + against(analysis, note, verdict) + ": "
+        return Places.onNeck(analysis, note) + analysis.spell(note) + " is the "
+                + analysis.degreeOf(note) + ", " + against(analysis, note, verdict) + ": "
                 + role(analysis, verdict) + ".";
     }
 
     /** "outside A minor pentatonic and D7"; a home with a 3 of its own holds the note that clashes. */
     private static String against(Analysis analysis, Note note, Verdict verdict) {
-        HomeScale home = analysis.home().scale();
+        HomeScale home = analysis.homeAt(note).scale();
         if (home.contains(note.heardMidi())) {
             return verdict.chord()
                     .map(chord -> "in " + home + " but not in " + chord)
@@ -46,6 +46,6 @@ final class OutsideExplanation {
         String tone = analysis.chordToneOf(note)
                 .flatMap(degree -> analysis.chordAt(note).map(chord -> ", the " + degree + " of " + chord))
                 .orElse("");
-        return analysis.spell(note.heardMidi()) + tone;
+        return analysis.spell(note) + tone;
     }
 }

@@ -35,7 +35,7 @@ final class Third implements Rule {
     private record Root(PitchClass name, Optional<ChordSymbol> chord, boolean isHome) {
 
         static Root under(SemitoneMove move, Analysis analysis) {
-            PitchClass tonic = analysis.home().scale().tonic();
+            PitchClass tonic = analysis.homeAt(move.first()).scale().tonic();
             Optional<ChordSymbol> chord = analysis.chordAt(move.first());
             PitchClass name = chord.map(ChordSymbol::root).orElse(tonic);
             return new Root(name, chord, name.chroma() == tonic.chroma());

@@ -68,8 +68,8 @@ class AddedNotesTest {
     @Test
     void theWholeAnalysisSpellsAnAddedNoteAsItIsListed() {
         SoloText example = SoloText.parse("home: G major pentatonic\n| G♯3:1 A3:1 G3:2 |");
-        assertThat(example.analysis().spell(56)).hasToString("G♯3");
-        assertThat(example.analysis().spell(68)).hasToString("G♯4");
-        assertThat(example.analysis().spell(57)).hasToString("A3");
+        assertThat(example.analysis().home().spell(56)).hasToString("G♯3");
+        assertThat(example.analysis().home().spell(68)).hasToString("G♯4");
+        assertThat(example.analysis().home().spell(57)).hasToString("A3");
     }
 }

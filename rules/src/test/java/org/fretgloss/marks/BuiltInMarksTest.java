@@ -40,7 +40,7 @@ class BuiltInMarksTest {
     void areFoundByTheServiceLoaderInTheirOrder() {
         assertThat(marks())
                 .extracting(Rule::id)
-                .containsExactly("box", "reach", "bend", "third", "outline", "outside", "space", "climax");
+                .containsExactly("box", "reach", "bend", "third", "outline", "outside", "colour", "space", "climax");
         assertThat(RULEBOOK.refused()).isEmpty();
     }
 
@@ -49,7 +49,15 @@ class BuiltInMarksTest {
         assertThat(marks())
                 .extracting(Rule::line)
                 .containsExactly(
-                        Line.BOX, Line.BOX, Line.MOVES, Line.MOVES, Line.OUTLINE, Line.NOTES, Line.SHAPE, Line.SHAPE);
+                        Line.BOX,
+                        Line.BOX,
+                        Line.MOVES,
+                        Line.MOVES,
+                        Line.OUTLINE,
+                        Line.NOTES,
+                        Line.NOTES,
+                        Line.SHAPE,
+                        Line.SHAPE);
     }
 
     @ParameterizedTest

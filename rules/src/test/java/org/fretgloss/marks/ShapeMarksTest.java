@@ -64,7 +64,7 @@ class ShapeMarksTest {
         Analysis made = Analysis.of(solo, text.given());
         Analysis analysis = new Analysis(
                 solo,
-                made.home(),
+                made.homes(),
                 made.harmony(),
                 made.form(),
                 made.boxes(),

@@ -13,6 +13,7 @@ import org.fretgloss.analysis.Analysis;
 import org.fretgloss.analysis.Form;
 import org.fretgloss.analysis.Home;
 import org.fretgloss.analysis.HomeScale;
+import org.fretgloss.analysis.HomeSection;
 import org.fretgloss.analysis.SilenceShare;
 import org.fretgloss.annotator.Report;
 import org.fretgloss.annotator.Version;
@@ -91,16 +92,20 @@ public final class FindingsJson {
         return json;
     }
 
-    /** The home begins where the solo's first note does. */
     private static JsonArray sections(Analysis analysis) {
-        Note first = analysis.solo().notes().get(0);
-        JsonObject section = new JsonObject();
-        section.addProperty("bar", first.bar().number());
-        section.addProperty("beat", first.beat().toString());
-        scale(analysis.home().scale()).entrySet().forEach(entry -> section.add(entry.getKey(), entry.getValue()));
         JsonArray sections = new JsonArray();
-        sections.add(section);
+        analysis.homes().sections().forEach(section -> sections.add(section(analysis.solo(), section)));
         return sections;
+    }
+
+    /** A home begins where its first note does. */
+    private static JsonObject section(Solo solo, HomeSection section) {
+        Note first = solo.notes().get(section.from());
+        JsonObject json = new JsonObject();
+        json.addProperty("bar", first.bar().number());
+        json.addProperty("beat", first.beat().toString());
+        scale(section.home().scale()).entrySet().forEach(entry -> json.add(entry.getKey(), entry.getValue()));
+        return json;
     }
 
     private static JsonObject form(Form form) {

@@ -10,6 +10,8 @@ import java.util.stream.Collectors;
 import org.fretgloss.analysis.AddedNote;
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.analysis.Harmony;
+import org.fretgloss.analysis.Home;
+import org.fretgloss.analysis.HomeSection;
 import org.fretgloss.analysis.SilenceShare;
 import org.fretgloss.annotator.Annotated;
 import org.fretgloss.rule.Gloss;
@@ -26,7 +28,7 @@ public final class Summary {
     public static List<String> of(Annotated annotated) {
         Analysis analysis = annotated.analysis();
         List<String> lines = new ArrayList<>();
-        lines.add("home: " + home(analysis));
+        homes(analysis).forEach(lines::add);
         lines.add("chords: " + chords(analysis));
         lines.add("found: " + counts(annotated.glosses()));
         analysis.climax()
@@ -37,15 +39,24 @@ public final class Summary {
         return lines.stream().map(PlainText::of).toList();
     }
 
-    private static String home(Analysis analysis) {
-        String added = analysis.home().added().stream()
-                .map(note -> added(note, analysis))
-                .collect(Collectors.joining("; "));
-        String sure = analysis.home()
-                .runnerUp()
-                .map(next -> " (" + sureness(analysis.home().confidence()) + "; next likely: " + next + ")")
+    /** A line for each home; from the second on it says where the home begins. */
+    private static List<String> homes(Analysis analysis) {
+        List<String> lines = new ArrayList<>();
+        for (HomeSection section : analysis.homes().sections()) {
+            List<Note> notes = analysis.homes().notesOf(section, analysis.solo());
+            String from = lines.isEmpty() ? "" : "from " + analysis.placeOf(notes.get(0)) + " ";
+            lines.add("home: " + from + home(section.home(), notes));
+        }
+        return lines;
+    }
+
+    private static String home(Home home, List<Note> notes) {
+        String added =
+                home.added().stream().map(note -> added(note, home, notes)).collect(Collectors.joining("; "));
+        String sure = home.runnerUp()
+                .map(next -> " (" + sureness(home.confidence()) + "; next likely: " + next + ")")
                 .orElse(" (as you said)");
-        return analysis.home().scale() + (added.isEmpty() ? "" : ", plus " + added) + sure;
+        return home.scale() + (added.isEmpty() ? "" : ", plus " + added) + sure;
     }
 
     private static String sureness(double confidence) {
@@ -53,22 +64,22 @@ public final class Summary {
     }
 
     /** "C♯ (3): 9 times, 7 of them bent from C". */
-    private static String added(AddedNote note, Analysis analysis) {
+    private static String added(AddedNote note, Home home, List<Note> notes) {
         String times = note.count() == 1 ? "once" : note.count() + " times";
         String bent = note.bent() == 0
                 ? ""
                 : note.count() == note.bent()
-                        ? ", bent" + origin(note, analysis)
-                        : ", " + note.bent() + " of them bent" + origin(note, analysis);
+                        ? ", bent" + origin(note, home, notes)
+                        : ", " + note.bent() + " of them bent" + origin(note, home, notes);
         return note.pitch() + " (" + note.degree() + "): " + times + bent;
     }
 
-    private static String origin(AddedNote added, Analysis analysis) {
-        Set<String> origins = analysis.solo().notes().stream()
+    private static String origin(AddedNote added, Home home, List<Note> notes) {
+        Set<String> origins = notes.stream()
                 .filter(Note::isBentAway)
                 .filter(note ->
                         Math.floorMod(note.heardMidi(), 12) == added.pitch().chroma())
-                .map(note -> analysis.spell(note.midi()).name().toString())
+                .map(note -> home.spell(note.midi()).name().toString())
                 .collect(Collectors.toCollection(LinkedHashSet::new));
         return origins.isEmpty() ? "" : " from " + String.join(" or ", origins);
     }
@@ -90,7 +101,10 @@ public final class Summary {
                                 .map(key -> form.progression().name() + " in " + key)
                                 .orElse("as you gave them")
                         + ", from bar " + form.start().number())
-                .orElse("from the score");
+                .orElse(
+                        analysis.harmony().source() == Harmony.Source.INFERRED
+                                ? "inferred from the part that plays under it"
+                                : "from the score");
         return names + " (" + source + ")";
     }
 

@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.analysis.ChordSpan;
+import org.fretgloss.analysis.HomeScale;
 import org.fretgloss.pitch.ChordSymbol;
 import org.fretgloss.pitch.Numeral;
 import org.fretgloss.rule.Gloss;
@@ -68,8 +69,7 @@ public final class LineComposer {
     private void degrees(Analysis analysis) {
         analysis.solo().notes().stream()
                 .filter(note -> !note.isDead())
-                .forEach(note -> say(
-                        Line.DEGREES, note, analysis.degreeOf(note.heardMidi()).toString()));
+                .forEach(note -> say(Line.DEGREES, note, analysis.degreeOf(note).toString()));
     }
 
     /** Spans and notes both stand in order of time, so one walk through the notes serves all spans. */
@@ -83,13 +83,14 @@ public final class LineComposer {
             }
             if (next < notes.size() && notes.get(next).onset().isLessThan(span.end())) {
                 Note first = notes.get(next);
-                span.chord().ifPresent(chord -> say(Line.CHORDS, first, nameOf(chord, analysis)));
+                HomeScale home = analysis.homeAt(first).scale();
+                span.chord().ifPresent(chord -> say(Line.CHORDS, first, nameOf(chord, home)));
             }
         }
     }
 
-    private String nameOf(ChordSymbol chord, Analysis analysis) {
-        return choice.roman() ? Numeral.of(chord, analysis.home().scale().tonic()) : chord.name();
+    private String nameOf(ChordSymbol chord, HomeScale home) {
+        return choice.roman() ? Numeral.of(chord, home.tonic()) : chord.name();
     }
 
     private boolean carries(Note note) {

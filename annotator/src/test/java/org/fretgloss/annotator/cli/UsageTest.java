@@ -48,7 +48,7 @@ class UsageTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"box", "reach", "bend", "third", "outline", "outside", "space", "climax"})
+    @ValueSource(strings = {"box", "reach", "bend", "third", "outline", "outside", "colour", "space", "climax"})
     @DisplayName("every rule has a page to show")
     void pages(String rule) {
         assertThat(asked("rules", rule).text())

@@ -86,6 +86,27 @@ class FindingsSchemaTest {
         assertThat(isAccepted(SAMPLE)).isTrue();
     }
 
+    @Test
+    void aChangeOfColourIsToMajorOrMinor() {
+        assertThat(isAccepted(withColour("major"))).isTrue();
+        assertThat(isAccepted(withColour("minor"))).isTrue();
+        assertThat(isAccepted(withColour("bright"))).isFalse();
+    }
+
+    private static JsonObject withColour(String to) {
+        JsonObject document = SAMPLE.deepCopy();
+        JsonObject finding = document.getAsJsonArray("findings").asList().stream()
+                .map(JsonElement::getAsJsonObject)
+                .filter(one -> one.get("rule").getAsString().equals("outside"))
+                .findFirst()
+                .orElseThrow();
+        JsonObject values = new JsonObject();
+        values.addProperty("to", to);
+        finding.addProperty("rule", "colour");
+        finding.add("values", values);
+        return document;
+    }
+
     @TestFactory
     Stream<DynamicTest> noKeyMayBeMissing() {
         return keys(SAMPLE, List.of())

@@ -1,0 +1,102 @@
+package org.fretgloss.analysis;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.fretgloss.pitch.ChordSymbol;
+import org.fretgloss.solo.Bar;
+import org.fretgloss.time.Fraction;
+
+/**
+ * What another part plays under a solo, from which chords can be inferred where no symbols say them.
+ *
+ * @param notes what sounds, in order of onset
+ */
+public record Accompaniment(List<Sounding> notes) {
+
+    /** A guess less sure than this is none. */
+    private static final double SURE_ENOUGH = 0.5;
+
+    private static final Fraction HALF = Fraction.of(1, 2);
+
+    /**
+     * A pitch that sounds.
+     *
+     * @param midi MIDI number
+     * @param start quarter notes from the start of the part
+     * @param end quarter notes from the start of the part
+     */
+    public record Sounding(int midi, Fraction start, Fraction end) {}
+
+    public Accompaniment {
+        notes = List.copyOf(notes);
+    }
+
+    /**
+     * Names the chord of each bar, or of each half where the halves are sure and differ. Where a bar says nothing, the chord
+     * before it goes on; before the first that is sure there is none.
+     *
+     * @param bars the solo's bars
+     * @return chords marked as inferred; {@link Harmony#UNKNOWN} where no bar names one
+     */
+    public Harmony infer(List<Bar> bars) {
+        List<ChordSpan> spans = new ArrayList<>();
+        Optional<ChordSymbol> inForce = Optional.empty();
+        int from = 0;
+        for (Bar bar : bars) {
+            while (from < notes.size() && !notes.get(from).end().isMoreThan(bar.start())) {
+                from++;
+            }
+            List<Sounding> within = within(notes.subList(from, notes.size()), bar);
+            for (ChordSpan span : chords(bar, within)) {
+                Optional<ChordSymbol> before = inForce;
+                inForce = span.chord().or(() -> before);
+                ScoreHarmony.add(spans, new ChordSpan(span.start(), span.end(), inForce));
+            }
+        }
+        return inForce.isEmpty() ? Harmony.UNKNOWN : new Harmony(Harmony.Source.INFERRED, spans);
+    }
+
+    private static List<Sounding> within(List<Sounding> notes, Bar bar) {
+        List<Sounding> within = new ArrayList<>();
+        for (Sounding note : notes) {
+            if (!note.start().isLessThan(bar.end())) {
+                break;
+            }
+            within.add(note);
+        }
+        return within;
+    }
+
+    /** One span, or two where the halves of the bar plainly have chords of their own. */
+    private static List<ChordSpan> chords(Bar bar, List<Sounding> notes) {
+        Fraction middle = bar.start().plus(bar.length().times(HALF));
+        Optional<ChordSymbol> first = guess(notes, bar.start(), middle);
+        Optional<ChordSymbol> second = guess(notes, middle, bar.end());
+        if (first.isPresent() && second.isPresent() && !first.equals(second)) {
+            return List.of(new ChordSpan(bar.start(), middle, first), new ChordSpan(middle, bar.end(), second));
+        }
+        Optional<ChordSymbol> whole =
+                guess(notes, bar.start(), bar.end()).or(() -> first).or(() -> second);
+        return List.of(new ChordSpan(bar.start(), bar.end(), whole));
+    }
+
+    private static Optional<ChordSymbol> guess(List<Sounding> notes, Fraction start, Fraction end) {
+        List<Double> durations = new ArrayList<>(Collections.nCopies(12, 0.0));
+        OptionalInt lowest = OptionalInt.empty();
+        for (Sounding note : notes) {
+            double shared = note.end().min(end).minus(note.start().max(start)).toDouble();
+            if (shared > 0) {
+                int chroma = Math.floorMod(note.midi(), 12);
+                durations.set(chroma, durations.get(chroma) + shared);
+                lowest = OptionalInt.of(Math.min(note.midi(), lowest.orElse(note.midi())));
+            }
+        }
+        OptionalInt bass = lowest.stream().map(midi -> Math.floorMod(midi, 12)).findFirst();
+        return ChordGuess.of(durations, bass)
+                .filter(guess -> guess.confidence() >= SURE_ENOUGH)
+                .map(ChordGuess::chord);
+    }
+}

@@ -1,0 +1,86 @@
+package org.fretgloss.analysis;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fretgloss.pitch.PitchClass;
+import org.fretgloss.solo.KeySignature;
+import org.fretgloss.solo.Note;
+import org.fretgloss.solo.Solo;
+import org.fretgloss.time.Fraction;
+
+/**
+ * A stretch of a solo whose home is asked for, with all that speaks for one.
+ *
+ * @param notes in sounding order; dead notes and grace notes included
+ * @param landings the last note with a pitch of each phrase that ends in it
+ * @param harmony the chord of each of its moments
+ * @param statedKey the key of a form that the user names
+ * @param signature the key signature at its start
+ */
+record Passage(
+        List<Note> notes,
+        List<Note> landings,
+        Harmony harmony,
+        Optional<PitchClass> statedKey,
+        KeySignature signature) {
+
+    Passage {
+        notes = List.copyOf(notes);
+        landings = List.copyOf(landings);
+    }
+
+    static Passage whole(Solo solo, Phrasing phrasing, Harmony harmony, Optional<Form> form) {
+        return new Passage(
+                solo.notes(),
+                landings(solo, phrasing),
+                harmony,
+                form.flatMap(laid -> laid.progression().key()),
+                solo.bars().get(0).key());
+    }
+
+    /** The notes alone, as if nothing else were known. */
+    static Passage ofNotesAlone(Solo solo) {
+        return new Passage(solo.notes(), List.of(), Harmony.UNKNOWN, Optional.empty(), KeySignature.NONE);
+    }
+
+    /** From one bar line of the solo to another. */
+    Passage between(Fraction start, Fraction end) {
+        return new Passage(
+                notes.stream().filter(note -> isWithin(note, start, end)).toList(),
+                landings.stream().filter(note -> isWithin(note, start, end)).toList(),
+                harmony.between(start, end),
+                statedKey,
+                notes.stream()
+                        .filter(note -> isWithin(note, start, end))
+                        .findFirst()
+                        .map(note -> note.bar().key())
+                        .orElse(signature));
+    }
+
+    private static boolean isWithin(Note note, Fraction start, Fraction end) {
+        return !note.onset().isLessThan(start) && note.onset().isLessThan(end);
+    }
+
+    /** Everything that is heard in it, in order. */
+    List<Heard> heard() {
+        return notes.stream().flatMap(note -> Heard.of(note).stream()).toList();
+    }
+
+    private static List<Note> landings(Solo solo, Phrasing phrasing) {
+        List<Note> landings = new ArrayList<>();
+        for (Note end : phrasing.ends(solo)) {
+            lastPitched(solo, end).ifPresent(landings::add);
+        }
+        return landings;
+    }
+
+    private static Optional<Note> lastPitched(Solo solo, Note end) {
+        for (int i = end.index(); i >= 0; i--) {
+            if (solo.notes().get(i).isPitched()) {
+                return Optional.of(solo.notes().get(i));
+            }
+        }
+        return Optional.empty();
+    }
+}
