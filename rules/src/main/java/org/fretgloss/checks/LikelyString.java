@@ -22,7 +22,7 @@ import org.fretgloss.solo.Technique;
 final class LikelyString implements Rule {
 
     private static final Option<Integer> JUMP =
-            Option.ofInt("jump", 3, 2, 12, "least distance from the box's window at which a note is doubted, in frets");
+            Option.ofInt("jump", 2, 1, 12, "least distance from the box's window at which a note is doubted, in frets");
 
     @Override
     public Line line() {

@@ -3,6 +3,7 @@ package org.fretgloss.annotator.slips;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
+import java.util.stream.Stream;
 
 /**
  * The slips that are planted: each into any note that it fits. Where a part has two staves that both tell the frets, a
@@ -202,7 +203,9 @@ enum SlipKind {
                                     .toString()
                                     .equals("[\"E4\",\"B3\",\"G3\",\"D3\",\"A2\",\"E2\"]")
                             && written.fret().getAsInt() > 0
-                            && written.fretOnString(string).isPresent())
+                            && written.fretOnString(string).isPresent()
+                            && makesTheHandJump(
+                                    score, note, written.fretOnString(string).getAsInt()))
                     .map(yes -> Slip.at(
                             score,
                             note,
@@ -231,6 +234,19 @@ enum SlipKind {
 
     /** The slip on that note; none where it does not fit there. */
     abstract Optional<Slip> plant(CleanScore score, int note, Random random);
+
+    /** Both neighbours of the bar lie by the note's own fret, and far from the other. */
+    private static boolean makesTheHandJump(CleanScore score, int note, int other) {
+        int fret = score.note(note).fret().orElseThrow();
+        return Stream.of(note - 1, note + 1)
+                .allMatch(neighbour -> neighbour >= 0
+                        && neighbour < score.notes().size()
+                        && score.bars().get(neighbour).equals(score.bars().get(note))
+                        && score.note(neighbour).isPlain()
+                        && score.note(neighbour).fret().orElseThrow() > 0
+                        && Math.abs(score.note(neighbour).fret().orElseThrow() - fret) <= 3
+                        && Math.abs(score.note(neighbour).fret().orElseThrow() - other) >= 5);
+    }
 
     private static Optional<Boolean> onlyIf(boolean fits) {
         return fits ? Optional.of(true) : Optional.empty();
