@@ -38,6 +38,7 @@ import org.fretgloss.rule.Rule;
 import org.fretgloss.rule.Rulebook;
 import org.fretgloss.rule.SettingException;
 import org.fretgloss.rule.Settings;
+import org.fretgloss.rule.Severity;
 import org.fretgloss.solo.Solo;
 
 /**
@@ -141,10 +142,16 @@ public final class Fretgloss {
         return rulebook.rules().stream().filter(wanted).map(Rule::id).collect(Collectors.toSet());
     }
 
-    /** Marks, and the doubts that the teacher has not let stand. */
+    /** Marks, and the doubts that the teacher has not let stand; hints are for whoever asks {@code check} for them. */
     private static List<Gloss> unsilenced(Solo solo, List<Gloss> glosses, Corrections corrections) {
         List<Gloss> accepted = Silenced.of(solo, glosses, Set.of(), corrections).accepted();
-        return glosses.stream().filter(gloss -> !accepted.contains(gloss)).toList();
+        return glosses.stream()
+                .filter(gloss -> !accepted.contains(gloss))
+                .filter(gloss -> gloss.finding()
+                        .doubt()
+                        .filter(doubt -> !doubt.severity().isAtLeast(Severity.WARNING))
+                        .isEmpty())
+                .toList();
     }
 
     /**

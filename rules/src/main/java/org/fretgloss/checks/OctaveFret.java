@@ -5,6 +5,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.neck.StringFret;
+import org.fretgloss.pitch.Pitch;
 import org.fretgloss.rule.Finding;
 import org.fretgloss.rule.Line;
 import org.fretgloss.rule.Rule;
@@ -46,8 +47,11 @@ final class OctaveFret implements Rule {
                     analysis,
                     note,
                     meant,
-                    "The staff writes %s, an octave from what string and fret sound (%s)."
-                            .formatted(note.written().pitch(), note.pitch())));
+                    "By the staff it sounds %s, by string and fret %s, an octave away."
+                            .formatted(
+                                    Pitch.spelled(
+                                            note.midi() + stray, note.pitch().name()),
+                                    note.pitch())));
         }
         return Stream.of(-OCTAVE, OCTAVE)
                 .map(frets -> new StringFret(at.string(), at.fret() + frets))

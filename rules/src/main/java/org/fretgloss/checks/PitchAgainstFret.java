@@ -31,13 +31,12 @@ final class PitchAgainstFret implements Rule {
 
     private static Finding found(Analysis analysis, Note note, int stray) {
         Finding.Builder finding = Finding.at(note)
-                .explain(
-                        "The staff writes %s, which is %s %s what string and fret sound (%s): one of the two is a slip."
-                                .formatted(
-                                        note.written().pitch(),
-                                        Semitones.of(Math.abs(stray)),
-                                        stray > 0 ? "above" : "below",
-                                        note.pitch()))
+                .explain("By the staff it sounds %s, by string and fret %s, %s %s: one of the two is a slip."
+                        .formatted(
+                                analysis.homeAt(note).spell(note.midi() + stray),
+                                note.pitch(),
+                                Semitones.of(Math.abs(stray)),
+                                stray > 0 ? "lower" : "higher"))
                 .value("semitones", stray);
         return meant(analysis, note, stray)
                 .map(suggestion -> finding.doubt(Severity.ERROR, suggestion))

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
+import org.fretgloss.analysis.HomeScale;
 import org.fretgloss.analysis.OutsideJudge;
 import org.fretgloss.analysis.OutsideKind;
 import org.fretgloss.neck.Box;
@@ -25,6 +26,11 @@ import org.fretgloss.solo.Technique;
  */
 final class WrongBox implements Rule {
 
+    private static final int TRITONE = 6;
+
+    /** Semitones of a step of the scale. */
+    private static final int STEP = 2;
+
     @Override
     public Line line() {
         return Line.DOUBTS;
@@ -35,7 +41,7 @@ final class WrongBox implements Rule {
         OutsideJudge judge = new OutsideJudge(analysis);
         Repeats repeats = Repeats.of(analysis.solo());
         return analysis.solo().notes().stream()
-                .filter(note -> isPlain(note) && isUnexplained(judge, note))
+                .filter(note -> isPlain(note) && isUnexplained(analysis, judge, note))
                 .filter(note -> isAlone(analysis, note) && !repeats.isPlayedTwice(note))
                 .flatMap(note -> meant(analysis, note).map(place -> found(analysis, note, place)).stream());
     }
@@ -48,10 +54,29 @@ final class WrongBox implements Rule {
     }
 
     /** What leads somewhere, or is one of a blues' usual notes, is meant. */
-    private static boolean isUnexplained(OutsideJudge judge, Note note) {
+    private static boolean isUnexplained(Analysis analysis, OutsideJudge judge, Note note) {
         return judge.judge(note)
-                .filter(verdict -> verdict.kind() == OutsideKind.OUTSIDE && !verdict.clash())
+                .filter(verdict -> !verdict.clash() && !isBlueNote(analysis, note))
+                .filter(verdict -> verdict.kind() == OutsideKind.OUTSIDE
+                        || (verdict.kind() == OutsideKind.PASSING && !isInRun(analysis.solo(), note)))
                 .isPresent();
+    }
+
+    /** In a minor home the ♭5 is at home in all but name. */
+    private static boolean isBlueNote(Analysis analysis, Note note) {
+        HomeScale home = analysis.homeAt(note).scale();
+        return !home.scale().hasMajorThird() && home.degreeOf(note.heardMidi()).chroma() == TRITONE;
+    }
+
+    /** A passing note that is come to by a leap passes nothing. */
+    private static boolean isInRun(Solo solo, Note note) {
+        int from = solo.before(note)
+                .map(before -> note.heardMidi() - before.heardMidi())
+                .orElse(0);
+        int to = solo.after(note)
+                .map(after -> after.heardMidi() - note.heardMidi())
+                .orElse(0);
+        return Math.abs(from) <= STEP && Math.abs(to) <= STEP && Integer.signum(from) == Integer.signum(to);
     }
 
     /** Notes outside side by side are a line of their own, and the same note heard again nearby is a taste. */

@@ -1,0 +1,199 @@
+package org.fretgloss.annotator.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a teacher sees of {@code check}. */
+class CheckCommandTest {
+
+    private static final Path CLEAN = Path.of("../fixtures/two-wells/score.musicxml");
+
+    @TempDir
+    private Path folder;
+
+    private Path score;
+
+    /** One note of bar 2 is moved an octave down the neck; its pitch stays. */
+    @BeforeEach
+    void plantAnOctave() throws IOException {
+        String text = Files.readString(CLEAN);
+        int bar = text.indexOf("<measure number=\"2\"");
+        int fret = text.indexOf("<fret>", bar) + "<fret>".length();
+        int end = text.indexOf("</fret>", fret);
+        int moved = Integer.parseInt(text.substring(fret, end)) - 12;
+        score = folder.resolve("slip.musicxml");
+        Files.writeString(score, text.substring(0, fret) + moved + text.substring(end));
+    }
+
+    @Test
+    void tellsPlaceAndWhyAndWhatWasMeantOnStandardOutput() {
+        Session session = Session.run("check", score.toString());
+        assertThat(session.exit()).isEqualTo(1);
+        assertThat(session.text())
+                .contains("slip.musicxml: 1 warning")
+                .contains("\nbar 2\n")
+                .containsPattern(
+                        "beat \\S+ {2}warning {2}string \\d fret \\d+: .* Meant: string \\d fret \\d+, \\S+\\? "
+                                + "\\(octave-fret\\)")
+                .doesNotContain("\u001b");
+    }
+
+    @Test
+    void saysSoWhereThereIsNothingToDoubt() {
+        Session session = Session.run("check", CLEAN.toString());
+        assertThat(session.exit()).isZero();
+        assertThat(session.text()).contains("nothing to doubt");
+    }
+
+    @Test
+    void showsHintsOnlyWhenAsked() {
+        assertThat(Session.run("check", CLEAN.toString(), "--min-severity", "hint")
+                        .exit())
+                .isZero();
+        assertThat(Session.run("check", score.toString(), "--min-severity", "error")
+                        .text())
+                .contains("nothing to doubt");
+    }
+
+    @Test
+    void asksOnlyTheNamedChecks() {
+        assertThat(Session.run("check", score.toString(), "--only", "tie,legato")
+                        .exit())
+                .isZero();
+        assertThat(Session.run("check", score.toString(), "--skip", "octave-fret")
+                        .exit())
+                .isZero();
+        assertThat(Session.run("check", score.toString(), "--only", "octave-fret")
+                        .exit())
+                .isEqualTo(1);
+    }
+
+    @Test
+    void namesTheNearestOfTheChecks() {
+        Session session = Session.run("check", score.toString(), "--only", "octavefret");
+        assertThat(session.exit()).isEqualTo(2);
+        assertThat(session.err()).contains("'octavefret' is no check; did you mean 'octave-fret'?");
+        assertThat(Session.run("check", score.toString(), "--skip", "box").err())
+                .contains("'box' is no check");
+        assertThat(Session.run("check", score.toString(), "--min-severity", "warn")
+                        .err())
+                .contains("did you mean 'warning'?");
+    }
+
+    @Test
+    void writesFindingsThatProgramsRead() {
+        Session session = Session.run("check", score.toString(), "--findings", "-");
+        JsonArray findings =
+                JsonParser.parseString(session.text()).getAsJsonObject().getAsJsonArray("findings");
+        assertThat(findings).hasSize(1);
+        JsonObject doubt = findings.get(0).getAsJsonObject();
+        assertThat(doubt.get("kind").getAsString()).isEqualTo("check");
+        assertThat(doubt.get("severity").getAsString()).isEqualTo("warning");
+        assertThat(doubt.getAsJsonObject("suggestion").has("fret")).isTrue();
+        assertThat(doubt.get("line").getAsString()).isEqualTo("doubts");
+    }
+
+    @Test
+    void letsADoubtStandUntilItsNotesChange() throws IOException {
+        Path corrections = folder.resolve("slip.corrections.toml");
+        Session accepting = Session.run("check", score.toString(), "--accept");
+        assertThat(accepting.exit()).isZero();
+        assertThat(accepting.err()).contains("1 doubt accepted in " + corrections);
+        assertThat(Session.run("check", score.toString()).text()).contains("nothing to doubt (1 accepted)");
+        assertThat(Session.run("check", score.toString()).exit()).isZero();
+
+        String before = Files.readString(corrections);
+        Session again = Session.run("check", score.toString(), "--accept");
+        assertThat(again.err()).contains("0 doubts accepted");
+        assertThat(Files.readString(corrections)).isEqualTo(before);
+
+        Files.copy(CLEAN, score, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+        Session mended = Session.run("check", score.toString());
+        assertThat(mended.exit()).isZero();
+        assertThat(mended.text()).contains("the accepted octave-fret in bar 2").contains("fits nothing any more");
+    }
+
+    @Test
+    void keepsWhatTheTeacherWroteIntoTheCorrections() throws IOException {
+        Path corrections = folder.resolve("slip.corrections.toml");
+        String own =
+                "# ask Mona about bar 7\r\n\n[[accepted]] # her word\nrule = \"tie\"\nbar = \"9\"\nbeat = \"1\"\nnotes = \"00\"";
+        Files.writeString(corrections, own);
+        Session.run("check", score.toString(), "--accept");
+        assertThat(Files.readString(corrections)).startsWith(own).contains("rule = \"octave-fret\"");
+    }
+
+    @Test
+    void refusesBrokenCorrectionsAndNamesTheLine() throws IOException {
+        Path corrections = folder.resolve("slip.corrections.toml");
+        Files.writeString(corrections, "[[accepted]]\nrule = \"tie\"\nbaar = \"9\"\n");
+        Session session = Session.run("check", score.toString());
+        assertThat(session.exit()).isEqualTo(2);
+        assertThat(session.err())
+                .contains("slip.corrections.toml: line 3: 'baar': there is no such key; did you mean 'bar'?");
+
+        Files.writeString(corrections, "[[accepted\n");
+        assertThat(Session.run("check", score.toString()).err()).contains("slip.corrections.toml: line 1");
+        Files.writeString(corrections, "[[accepted]]\nrule = \"tie\"\nbar = 9\n");
+        assertThat(Session.run("check", score.toString()).err()).contains("line 3: 'bar': write it in quotation marks");
+        Files.write(corrections, new byte[] {(byte) 0xff, (byte) 0xfe, 0x41});
+        assertThat(Session.run("check", score.toString()).err()).contains("not UTF-8");
+        assertThat(Session.run("check", score.toString(), "--accept").exit()).isEqualTo(2);
+    }
+
+    @Test
+    void writesDoubtsAsALineThatCanBeStrippedAgain() throws IOException {
+        Path annotated = folder.resolve("annotated.musicxml");
+        Session.run("annotate", score.toString(), "-o", annotated.toString(), "--add-lines", "doubts");
+        assertThat(Files.readString(annotated))
+                .containsPattern(
+                        "name=\"fretgloss:doubts\">\\s*<syllabic>single" + "</syllabic>\\s*<text>\\? \\d/\\d+</text>");
+        Path plain = folder.resolve("plain.musicxml");
+        Session.run("strip", annotated.toString(), "-o", plain.toString());
+        assertThat(plain).hasSameBinaryContentAs(score);
+
+        Session.run("check", score.toString(), "--accept");
+        Session.run("annotate", score.toString(), "-o", annotated.toString(), "--add-lines", "doubts", "--replace");
+        assertThat(Files.readString(annotated)).doesNotContain("fretgloss:doubts");
+    }
+
+    @Test
+    void readsSeveralScoresAndEndsWithTheWorst() {
+        Session session = Session.run(
+                "check",
+                CLEAN.toString(),
+                score.toString(),
+                folder.resolve("none.musicxml").toString());
+        assertThat(session.exit()).isEqualTo(2);
+        assertThat(session.text()).contains("nothing to doubt", "1 warning");
+        assertThat(session.err()).contains("none.musicxml: there is no such file");
+        assertThat(Session.run("check", CLEAN.toString(), score.toString()).exit())
+                .isEqualTo(1);
+    }
+
+    @Test
+    void readsStandardInputButHasNoPlaceBesideIt() throws IOException {
+        byte[] bytes = Files.readAllBytes(score);
+        assertThat(Session.run(bytes, "check", "-").text()).contains("standard input: 1 warning");
+        assertThat(Session.run(bytes, "check", "-", "--accept").exit()).isEqualTo(2);
+        assertThat(Session.run("check").exit()).isEqualTo(2);
+    }
+
+    @Test
+    void changesNoScore() throws IOException {
+        byte[] before = Files.readAllBytes(score);
+        Session.run("check", score.toString(), "--accept");
+        assertThat(Files.readAllBytes(score)).isEqualTo(before);
+        assertThat(new String(before, StandardCharsets.UTF_8)).contains("<fret>");
+    }
+}
