@@ -32,11 +32,18 @@ final class BarLength implements Rule {
     private static boolean isWrong(Solo solo, Bar bar) {
         Fraction missing = missing(bar);
         boolean empty = bar.filled().isZero();
-        boolean split = bar.repeatsBackward() || bar.implicit() || bar.isPickUp();
+        boolean split = bar.repeatsBackward() || bar.implicit() || bar.isPickUp() || goesOnUncounted(solo, bar);
         if (missing.isZero() || empty || (split && missing.isPositive())) {
             return false;
         }
         return !isLast(solo, bar) || !missing.equals(pickUp(solo)) || missing.isNegative();
+    }
+
+    /** The next bar is not counted, and holds what is missing. */
+    private static boolean goesOnUncounted(Solo solo, Bar bar) {
+        return !isLast(solo, bar)
+                && solo.bars().get(bar.index() + 1).implicit()
+                && solo.bars().get(bar.index() + 1).filled().equals(missing(bar));
     }
 
     private static Fraction missing(Bar bar) {

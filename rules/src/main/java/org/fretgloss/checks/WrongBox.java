@@ -26,6 +26,9 @@ import org.fretgloss.solo.Technique;
  */
 final class WrongBox implements Rule {
 
+    /** A handful of notes makes no scale to be outside of. */
+    private static final int ENOUGH_NOTES = 12;
+
     private static final int TRITONE = 6;
 
     /** Semitones of a step of the scale. */
@@ -38,6 +41,9 @@ final class WrongBox implements Rule {
 
     @Override
     public Stream<Finding> examine(Analysis analysis, Settings settings) {
+        if (analysis.solo().notes().stream().filter(Note::isPitched).count() < ENOUGH_NOTES) {
+            return Stream.of();
+        }
         OutsideJudge judge = new OutsideJudge(analysis);
         Repeats repeats = Repeats.of(analysis.solo());
         return analysis.solo().notes().stream()
