@@ -14,6 +14,16 @@ import org.fretgloss.time.Fraction;
  */
 record PlacedNote(Note note, int bar, Fraction at, Fraction duration, int transposition) {
 
+    /** Whether it sounds up to a moment of the bar. */
+    boolean endsAt(Fraction moment) {
+        return duration.isPositive() && at.plus(duration).equals(moment);
+    }
+
+    /** Whether it lasts as long as its printed value says. */
+    boolean isAsPrinted() {
+        return Lengths.printed(note).filter(duration::equals).isPresent();
+    }
+
     /** The same note, sounding up to a moment of the bar. */
     PlacedNote lastingTo(Fraction end) {
         return new PlacedNote(note, bar, at, end.minus(at), transposition);
