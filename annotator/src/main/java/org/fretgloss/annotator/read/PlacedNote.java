@@ -24,8 +24,11 @@ record PlacedNote(Note note, int bar, Fraction at, Fraction duration, int transp
         return Lengths.printed(note).filter(duration::equals).isPresent();
     }
 
-    /** The same note, sounding up to a moment of the bar. */
-    PlacedNote lastingTo(Fraction end) {
-        return new PlacedNote(note, bar, at, end.minus(at), transposition);
+    /** The same note where a moment of its bar comes later: a note that ended then lasts on, one that begins then moves. */
+    PlacedNote movingEnd(Fraction from, Fraction to) {
+        if (endsAt(from)) {
+            return new PlacedNote(note, bar, at, to.minus(at), transposition);
+        }
+        return at.equals(from) ? new PlacedNote(note, bar, to, duration, transposition) : this;
     }
 }

@@ -130,7 +130,9 @@ final class TimelineReader {
             owed.owe(stolen);
             return;
         }
-        before.forEach(i -> notes.set(i, notes.get(i).lastingTo(now.plus(stolen))));
+        // Grace notes before this one stand at the same moment and move along.
+        int first = before.get(before.size() - 1);
+        notes.subList(first, notes.size()).replaceAll(note -> note.movingEnd(now, now.plus(stolen)));
         bar.clock().forward(stolen);
     }
 
