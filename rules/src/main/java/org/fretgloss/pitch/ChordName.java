@@ -11,7 +11,8 @@ import java.util.regex.Pattern;
  *
  * <p>A name means the same tones as the score's chord symbol of that name: "A13" holds the 11, as MusicXML's
  * {@code dominant-13th} does. A sign before a number alters the tone where the chord has it (C7♭5, C13♭9) and adds it
- * where not (C7♯9). The spellings understood are common practice, no source.
+ * where not (C7♯9). An x behind the root raises it twice, as in F♯♯°7, the leading tone's chord in G♯ minor, written "Fx°7".
+ * The spellings understood are common practice, no source.
  */
 public final class ChordName {
 

@@ -75,6 +75,8 @@ class ChordNameTest {
                     Bø      | Bm7♭5    | 1 ♭3 ♭5 ♭7
                     Bø7     | Bm7♭5    | 1 ♭3 ♭5 ♭7
                     F♯m7b5  | F♯m7♭5   | 1 ♭3 ♭5 ♭7
+                    Fx°7    | F♯♯dim7  | 1 ♭3 ♭5 ♭♭7
+                    Dx7     | D♯♯7     | 1 3 5 ♭7
                     A5      | A5       | 1 5
                     Ab5     | A♭5      | 1 5
                     Bb      | B♭       | 1 3 5

@@ -3,6 +3,7 @@ package org.fretgloss.annotator.read;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.fretgloss.annotator.file.ScoreException;
 import org.fretgloss.solo.Bar;
 import org.fretgloss.time.Fraction;
@@ -16,11 +17,13 @@ final class BarRuler {
 
     private final Timeline solo;
     private final List<Timeline> parts;
+    private final boolean isSigned;
     private final List<Bar> bars = new ArrayList<>();
 
     private BarRuler(Timeline solo, List<Timeline> parts) {
         this.solo = solo;
         this.parts = parts;
+        this.isSigned = solo.measures().stream().anyMatch(bar -> bar.meter().isPresent());
     }
 
     /**
@@ -53,10 +56,10 @@ final class BarRuler {
     private Bar bar(int index, Fraction start) {
         Measured measure = solo.measures().get(index);
         Fraction sounding = parts.stream().map(part -> part.filled(index)).reduce(Fraction.ZERO, Fraction::max);
-        Meter meter = measure.meter().orElse(freeMeter(sounding));
+        Optional<Meter> signed = meter(index);
+        Meter meter = signed.orElse(freeMeter(sounding));
         Fraction length = sounding.isPositive() ? sounding : meter.barLength();
-        Fraction lead =
-                measure.meter().isPresent() ? lead(index, meter.barLength().minus(length)) : Fraction.ZERO;
+        Fraction lead = signed.isPresent() ? lead(index, meter.barLength().minus(length)) : Fraction.ZERO;
         return new Bar(
                 index,
                 number(index, measure, lead),
@@ -71,12 +74,22 @@ final class BarRuler {
                 measure.implicit());
     }
 
+    /** A part that never says its meter is counted in that of the parts that sound with it. */
+    private Optional<Meter> meter(int index) {
+        return (isSigned ? Stream.of(solo) : parts.stream())
+                .flatMap(part -> part.meter(index).stream())
+                .findFirst();
+    }
+
     /** Free music is counted in quarters. */
     private static Meter freeMeter(Fraction length) {
         return new Meter((int) Math.max(1, -length.negated().floor()), 4);
     }
 
-    /** A short first bar is right-aligned, and so is the second half of a bar that a repeat sign splits. */
+    /**
+     * A short first bar is right-aligned, and so is one that completes the bar before it: the rest of a bar that a sign
+     * splits, or the pick-up of a section that follows a repeat.
+     */
     private Fraction lead(int index, Fraction missing) {
         if (!missing.isPositive() || solo.measures().size() == 1) {
             return Fraction.ZERO;
@@ -84,10 +97,11 @@ final class BarRuler {
         if (index == 0) {
             return missing;
         }
-        boolean completes = solo.measures().get(index).implicit()
-                && bars.get(index - 1).length().equals(missing)
-                && bars.get(index - 1).lead().isZero();
-        return completes ? missing : Fraction.ZERO;
+        Measured measure = solo.measures().get(index);
+        Bar before = bars.get(index - 1);
+        boolean mayComplete = measure.implicit() || measure.repeatsForward() || before.repeatsBackward();
+        boolean completes = before.length().equals(missing) && before.lead().isZero();
+        return mayComplete && completes ? missing : Fraction.ZERO;
     }
 
     private String number(int index, Measured measure, Fraction lead) {

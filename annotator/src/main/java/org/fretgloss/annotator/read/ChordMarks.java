@@ -10,7 +10,6 @@ import org.audiveris.proxymusic.Harmony;
 import org.audiveris.proxymusic.HarmonyType;
 import org.fretgloss.annotator.read.ChordReader.Named;
 import org.fretgloss.annotator.read.ChordReader.NoChord;
-import org.fretgloss.annotator.read.ChordReader.Unread;
 import org.fretgloss.neck.Tuning;
 import org.fretgloss.solo.Bar;
 import org.fretgloss.solo.ChordMark;
@@ -49,13 +48,8 @@ final class ChordMarks {
                 if (reading instanceof Named named) {
                     marks.add(new ChordMark(onset, Optional.of(named.chord())));
                 } else if (reading instanceof NoChord none) {
-                    if (!none.isSaid()) {
-                        notices.say(
-                                "a chord symbol that does not say its tones ends the chord before it", bar.number());
-                    }
+                    none.why().ifPresent(why -> notices.say(why, bar.number()));
                     marks.add(new ChordMark(onset, Optional.empty()));
-                } else if (reading instanceof Unread unread) {
-                    notices.say(unread.why(), bar.number());
                 }
             }
         }

@@ -25,8 +25,10 @@ final class ChordReader {
 
     private static final int HIGHEST_DEGREE = 13;
 
-    /** A tone with a sign before it, as in "m7♭5". */
-    private static final Pattern ALTERED = Pattern.compile("[♭♯b#+-]\\d");
+    /** A tone with a sign before it, as in "m7♭5", or words for such tones. */
+    private static final Pattern ALTERED = Pattern.compile("[♭♯b#+-]\\d|alt|sus");
+
+    private static final Pattern NO_CHORD = Pattern.compile("(?i)n\\.?\\s*c\\.?|no chord");
 
     /** What a harmony element turns out to be. */
     sealed interface Reading {}
@@ -35,14 +37,18 @@ final class ChordReader {
     record Named(ChordSymbol chord) implements Reading {}
 
     /**
-     * No chord from here on: the one before ends.
+     * No chord from here on: the one before ends, be it only because another begins here that cannot be told.
      *
-     * @param isSaid whether the symbol says so; otherwise it only does not say which chord it is
+     * @param why what is wrong with the symbol; empty where it says that there is no chord
      */
-    record NoChord(boolean isSaid) implements Reading {}
+    record NoChord(Optional<String> why) implements Reading {
 
-    /** Nothing that could be understood; the chord before stays in force. */
-    record Unread(String why) implements Reading {}
+        private static final NoChord SAID = new NoChord(Optional.empty());
+
+        private static NoChord unread(String symbol) {
+            return new NoChord(Optional.of(symbol + " ends the chord before it"));
+        }
+    }
 
     private ChordReader() {}
 
@@ -55,11 +61,11 @@ final class ChordReader {
         List<Object> items = firstChord(harmony.getHarmonyChord());
         Optional<Kind> kind = first(items, Kind.class);
         if (kind.filter(ChordReader::saysNoChord).isPresent()) {
-            return new NoChord(true);
+            return NoChord.SAID;
         }
         Optional<PitchClass> root = first(items, Root.class).flatMap(ChordReader::root);
         if (root.isEmpty()) {
-            return new Unread("a chord symbol without a root is passed over");
+            return NoChord.unread("a chord symbol without a root");
         }
         if (kind.isEmpty() || kind.get().getValue() == null) {
             return asPrinted(root.get(), kind.map(Kind::getText).orElse(""), bass(items));
@@ -68,30 +74,46 @@ final class ChordReader {
         List<DegreeChange> degrees = degrees(items);
         return ChordSymbol.of(root.get(), sort, degrees, bass(items))
                 .map(chord -> degrees.isEmpty() ? asItsTextSays(chord, text(kind.get()), bass(items)) : chord)
+                .or(() -> ofNoKind(sort, root.get(), text(kind.get()), bass(items)))
                 .or(() -> ChordDiagram.read(harmony.getFrame(), root.get(), tuning))
                 .<Reading>map(Named::new)
-                .orElseGet(() -> new NoChord(sort != ChordKind.OTHER));
+                .orElseGet(() -> sort == ChordKind.OTHER
+                        ? NoChord.unread("a chord symbol that does not say its tones")
+                        : NoChord.SAID);
     }
 
     /**
-     * What is printed may hold more than the kind-value: "m7♭5" over minor-seventh, "7♯9" over dominant. A text that
-     * contradicts the kind's third, or says less, is only a way of writing.
+     * What is printed may hold more than the kind-value: "m7♭5" over minor-seventh, "7♯9" over dominant, "7sus4" over
+     * dominant. A text that contradicts the kind's third, or says less, is only a way of writing.
      */
     private static ChordSymbol asItsTextSays(ChordSymbol chord, String text, Optional<PitchClass> bass) {
         return named(chord.root(), text, bass)
-                .filter(printed -> printed.hasMajorThird() == chord.hasMajorThird()
-                        && printed.hasMinorThird() == chord.hasMinorThird())
+                .filter(printed -> hasThirdOf(chord, printed) || hasNoThird(printed))
                 .filter(printed -> printed.tones().size() > chord.tones().size()
                         || (printed.tones().size() == chord.tones().size()
                                 && ALTERED.matcher(text).find()))
                 .orElse(chord);
     }
 
+    private static boolean hasThirdOf(ChordSymbol chord, ChordSymbol printed) {
+        return printed.hasMajorThird() == chord.hasMajorThird() && printed.hasMinorThird() == chord.hasMinorThird();
+    }
+
+    private static boolean hasNoThird(ChordSymbol chord) {
+        return !chord.hasMajorThird() && !chord.hasMinorThird();
+    }
+
+    /** A kind "other" is what is printed, if anything is. */
+    private static Optional<ChordSymbol> ofNoKind(
+            ChordKind kind, PitchClass root, String text, Optional<PitchClass> bass) {
+        return kind == ChordKind.OTHER && !text.isEmpty() ? named(root, text, bass) : Optional.empty();
+    }
+
     /** Some programs leave the kind empty and only say how it is printed; a bare root is a major chord. */
     private static Reading asPrinted(PitchClass root, String suffix, Optional<PitchClass> bass) {
         return named(root, suffix, bass)
                 .<Reading>map(Named::new)
-                .orElseGet(() -> new Unread("a chord symbol of an unknown kind is passed over"));
+                .orElseGet(() -> NoChord.unread("a chord symbol of an unknown kind"));
     }
 
     private static Optional<ChordSymbol> named(PitchClass root, String suffix, Optional<PitchClass> bass) {
@@ -122,7 +144,7 @@ final class ChordReader {
     }
 
     private static boolean saysNoChord(Kind kind) {
-        return kind.getValue() == KindValue.NONE || text(kind).matches("(?i)n\\.?\\s*c\\.?|no chord");
+        return kind.getValue() == KindValue.NONE || NO_CHORD.matcher(text(kind)).matches();
     }
 
     private static <T> Optional<T> first(List<Object> items, Class<T> type) {

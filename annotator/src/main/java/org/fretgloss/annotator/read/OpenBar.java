@@ -21,6 +21,7 @@ final class OpenBar {
     private KeySignature key;
     private boolean holdsRests;
     private boolean holdsMore;
+    private boolean isSilent = true;
     private boolean repeatsForward;
     private boolean repeatsBackward;
 
@@ -52,6 +53,7 @@ final class OpenBar {
         boolean wholeBarRest = isWholeBarRest(note);
         holdsRests |= wholeBarRest;
         holdsMore |= !wholeBarRest;
+        isSilent &= note.getRest() != null;
         return note.getChord() == null ? clock.strike(duration) : clock.strikeAlong(duration);
     }
 
@@ -69,6 +71,11 @@ final class OpenBar {
             repeatsForward |= forward;
             repeatsBackward |= !forward;
         }
+    }
+
+    /** Whether nothing but rests stands in the bar so far. */
+    boolean isSilent() {
+        return isSilent;
     }
 
     Measured measured() {

@@ -13,8 +13,10 @@ import org.audiveris.proxymusic.Note;
  * @param parts in the order of the document
  * @param ordinals for each note element, which has no equal but itself, its 1-based place among all note elements of the document
  * @param vibratos ordinals of the note elements that a processing instruction gives a vibrato
+ * @param strangers what the user is told about elements that MusicXML does not have
  */
-record ParsedScore(String title, List<PartSource> parts, Map<Note, Integer> ordinals, Set<Integer> vibratos) {
+record ParsedScore(
+        String title, List<PartSource> parts, Map<Note, Integer> ordinals, Set<Integer> vibratos, Notices strangers) {
 
     ParsedScore {
         parts = List.copyOf(parts);

@@ -14,8 +14,21 @@ import org.fretgloss.time.Fraction;
  */
 record PlacedNote(Note note, int bar, Fraction at, Fraction duration, int transposition) {
 
-    /** The same note, sounding up to a moment of the bar. */
-    PlacedNote lastingTo(Fraction end) {
-        return new PlacedNote(note, bar, at, end.minus(at), transposition);
+    /** Whether it sounds up to a moment of the bar. */
+    boolean endsAt(Fraction moment) {
+        return duration.isPositive() && at.plus(duration).equals(moment);
+    }
+
+    /** Whether it lasts as long as its printed value says. */
+    boolean isAsPrinted() {
+        return Lengths.printed(note).filter(duration::equals).isPresent();
+    }
+
+    /** The same note where a moment of its bar comes later: a note that ended then lasts on, one that begins then moves. */
+    PlacedNote movingEnd(Fraction from, Fraction to) {
+        if (endsAt(from)) {
+            return new PlacedNote(note, bar, at, to.minus(at), transposition);
+        }
+        return at.equals(from) ? new PlacedNote(note, bar, to, duration, transposition) : this;
     }
 }

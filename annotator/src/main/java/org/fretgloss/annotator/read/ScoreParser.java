@@ -8,6 +8,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.audiveris.proxymusic.Kind;
+import org.audiveris.proxymusic.KindValue;
 import org.audiveris.proxymusic.Note;
 import org.audiveris.proxymusic.ScorePartwise;
 import org.audiveris.proxymusic.ScoreTimewise;
@@ -29,6 +31,7 @@ final class ScoreParser {
         try {
             Unmarshaller unmarshaller = Context.INSTANCE.createUnmarshaller();
             unmarshaller.setEventHandler(event -> event.getSeverity() != ValidationEvent.FATAL_ERROR);
+            Strangers strangers = new Strangers(scanner.reader());
             unmarshaller.setListener(new Unmarshaller.Listener() {
                 @Override
                 public void beforeUnmarshal(Object target, Object parent) {
@@ -36,23 +39,32 @@ final class ScoreParser {
                         ordinals.put(note, scanner.ordinal());
                     }
                 }
+
+                @Override
+                public void afterUnmarshal(Object target, Object parent) {
+                    if (target instanceof Kind kind && kind.getValue() == null && strangers.textStands()) {
+                        // A kind that the schema does not know is not the same as none.
+                        kind.setValue(KindValue.OTHER);
+                    }
+                }
             });
-            NoteInstructions reader = new NoteInstructions(new KnownAttributes(scanner.reader()), scanner::ordinal);
+            NoteInstructions reader = new NoteInstructions(new KnownAttributes(strangers), scanner::ordinal);
             Object root = unmarshaller.unmarshal(reader);
-            return understand(root, ordinals, reader.vibratos());
+            return understand(root, ordinals, reader.vibratos(), strangers.notices());
         } catch (JAXBException e) {
             throw scanner.explain(e);
         }
     }
 
-    private static ParsedScore understand(Object root, Map<Note, Integer> ordinals, Set<Integer> vibratos)
-            throws ScoreException {
+    private static ParsedScore understand(
+            Object root, Map<Note, Integer> ordinals, Set<Integer> vibratos, Notices strangers) throws ScoreException {
         if (root instanceof ScorePartwise score) {
             return new ParsedScore(
                     Titles.of(score.getWork(), score.getMovementTitle()),
                     PartSources.of(score.getPartList(), score.getPart()),
                     ordinals,
-                    vibratos);
+                    vibratos,
+                    strangers);
         }
         if (root instanceof ScoreTimewise score) {
             List<ScorePartwise.Part> parts = Timewise.byPart(score);
@@ -60,7 +72,8 @@ final class ScoreParser {
                     Titles.of(score.getWork(), score.getMovementTitle()),
                     PartSources.of(score.getPartList(), parts),
                     ordinals,
-                    vibratos);
+                    vibratos,
+                    strangers);
         }
         throw new ScoreException("this is XML, but no MusicXML score; export the transcription as MusicXML");
     }

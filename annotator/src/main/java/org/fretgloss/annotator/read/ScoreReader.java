@@ -57,6 +57,7 @@ public final class ScoreReader {
         }
         Notices notices = new Notices();
         PartSource chosen = PartChoice.choose(profiles(parts), wanted, notices);
+        notices.addAll(score.strangers());
         notices.addAll(noticesByPart.get(chosen.place()));
         return reading(score, parts.get(chosen.place()), timelines, notices);
     }

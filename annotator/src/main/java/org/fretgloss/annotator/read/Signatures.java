@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.audiveris.proxymusic.Attributes;
 import org.audiveris.proxymusic.Key;
+import org.audiveris.proxymusic.MeasureStyle;
+import org.audiveris.proxymusic.StartStop;
 import org.audiveris.proxymusic.Time;
 import org.audiveris.proxymusic.Transpose;
 import org.fretgloss.annotator.file.ScoreException;
@@ -22,11 +24,18 @@ final class Signatures {
 
     private final Notices notices;
     private final Map<Integer, Integer> transpositions = new HashMap<>();
-    private Fraction divisions = Fraction.ONE;
+    private Fraction divisions;
     private Optional<Meter> meter = Optional.empty();
     private KeySignature key = KeySignature.NONE;
+    private boolean repeatsBars;
 
-    Signatures(Notices notices) {
+    /**
+     * Begins with nothing declared.
+     *
+     * @param divisions what is in force until divisions are declared
+     */
+    Signatures(Fraction divisions, Notices notices) {
+        this.divisions = divisions;
         this.notices = notices;
     }
 
@@ -42,6 +51,11 @@ final class Signatures {
 
     KeySignature key() {
         return key;
+    }
+
+    /** Whether a sign stands for what stands before it: "as the bar before". */
+    boolean repeatsBars() {
+        return repeatsBars;
     }
 
     /** Semitones from written to sounding pitch on a staff. */
@@ -72,6 +86,7 @@ final class Signatures {
                 declare(written);
             }
         }
+        attributes.getMeasureStyle().forEach(this::declare);
         for (Transpose transpose : attributes.getTranspose()) {
             int staff = Numbers.whole(transpose.getNumber()).orElse(ALL_STAVES);
             if (staff == ALL_STAVES) {
@@ -99,6 +114,15 @@ final class Signatures {
         key = new KeySignature(
                 Math.abs(fifths) <= MOST_FIFTHS ? fifths : 0,
                 Optional.ofNullable(written.getMode()).map(String::strip).filter(mode -> !mode.isEmpty()));
+    }
+
+    private void declare(MeasureStyle style) {
+        if (style.getMeasureRepeat() != null) {
+            repeatsBars = style.getMeasureRepeat().getType() != StartStop.STOP;
+        }
+        if (style.getBeatRepeat() != null) {
+            repeatsBars = style.getBeatRepeat().getType() != StartStop.STOP;
+        }
     }
 
     /** Staves of one part may be signed differently only in music that no guitar plays; the first staff speaks for all. */

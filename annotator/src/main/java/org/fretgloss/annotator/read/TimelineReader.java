@@ -25,6 +25,7 @@ final class TimelineReader {
     private final PartSource source;
     private final Notices notices;
     private final Signatures signatures;
+    private final OwedTime owed = new OwedTime();
     private final List<Measured> measures = new ArrayList<>();
     private final List<PlacedNote> notes = new ArrayList<>();
     private final List<Placed<Harmony>> harmonies = new ArrayList<>();
@@ -35,7 +36,11 @@ final class TimelineReader {
     private TimelineReader(PartSource source, Notices notices) {
         this.source = source;
         this.notices = notices;
-        this.signatures = new Signatures(notices);
+        Fraction divisions = UndeclaredDivisions.of(source);
+        if (!divisions.equals(Fraction.ONE)) {
+            notices.say("the score does not say how its durations count, so the printed note values tell");
+        }
+        this.signatures = new Signatures(divisions, notices);
     }
 
     /**
@@ -50,6 +55,7 @@ final class TimelineReader {
     private Timeline read() throws ScoreException {
         for (ScorePartwise.Part.Measure measure : source.measures()) {
             OpenBar bar = new OpenBar(measure, measures.size(), signatures);
+            owed.forgive();
             try {
                 for (Object item : measure.getNoteOrBackupOrForward()) {
                     read(item, bar);
@@ -59,6 +65,9 @@ final class TimelineReader {
             } catch (ArithmeticException e) {
                 throw new ScoreException(
                         place(bar) + "the note lengths are too fine to be counted; export the score again", e);
+            }
+            if (signatures.repeatsBars() && bar.isSilent()) {
+                notices.say("a sign that repeats what stands before it is not played out", bar.label());
             }
             measures.add(bar.measured());
         }
@@ -76,6 +85,7 @@ final class TimelineReader {
         if (item instanceof Note note) {
             place(note, bar);
         } else if (item instanceof Backup backup) {
+            owed.forgive();
             if (!clock.back(length(backup.getDuration()))) {
                 notices.say("a voice that would begin before its bar begins with it", bar.label());
             }
@@ -100,29 +110,43 @@ final class TimelineReader {
         if (note.getGrace() != null && note.getChord() == null) {
             giveBack(length(note.getDuration()), bar);
         }
-        Fraction duration = note.getGrace() == null ? duration(note, bar) : Fraction.ZERO;
+        Fraction duration = note.getGrace() == null ? owed.returned(note, duration(note, bar)) : Fraction.ZERO;
         Fraction at = bar.strike(note, duration);
         int staff = Numbers.whole(note.getStaff()).orElse(1);
         notes.add(new PlacedNote(note, bar.index(), at, duration, signatures.transposition(staff)));
     }
 
     /**
-     * Some exporters shorten the note before a grace note and give the grace note a duration, which it cannot have: the
-     * time goes back to the note that ends here.
+     * Some exporters give a grace note a duration, which it cannot have, and shorten the note before it by as much, or the
+     * note after it: the one before, unless that is as long as its printed value says.
      */
     private void giveBack(Fraction stolen, OpenBar bar) {
         if (stolen.isZero()) {
             return;
         }
         Fraction now = bar.clock().now();
+        List<Integer> before = endingAt(now, bar);
+        if (before.stream().map(notes::get).allMatch(PlacedNote::isAsPrinted)) {
+            owed.owe(stolen);
+            return;
+        }
+        // Grace notes before this one stand at the same moment and move along.
+        int first = before.get(before.size() - 1);
+        notes.subList(first, notes.size()).replaceAll(note -> note.movingEnd(now, now.plus(stolen)));
+        bar.clock().forward(stolen);
+    }
+
+    /** Where the notes stand, latest first, that were struck last in a bar and end at a moment. */
+    private List<Integer> endingAt(Fraction moment, OpenBar bar) {
+        List<Integer> ending = new ArrayList<>();
         for (int i = notes.size() - 1; i >= 0 && notes.get(i).bar() == bar.index(); i--) {
-            PlacedNote before = notes.get(i);
-            if (before.duration().isPositive()
-                    && before.at().plus(before.duration()).equals(now)) {
-                notes.set(i, before.lastingTo(now.plus(stolen)));
+            if (notes.get(i).endsAt(moment)) {
+                ending.add(i);
+            } else if (notes.get(i).duration().isPositive()) {
+                break;
             }
         }
-        bar.clock().forward(stolen);
+        return ending;
     }
 
     private Fraction duration(Note note, OpenBar bar) throws ScoreException {

@@ -56,6 +56,42 @@ class BarsTest {
     }
 
     @Test
+    void takesAShortBarInMidScoreForNoPickUp() throws ScoreException {
+        String short3 = note("A4", 3 * QUARTER);
+        assertThat(bars(notation(FULL, short3, note("B4", QUARTER), FULL)))
+                .extracting(Bar::isPickUp)
+                .containsOnly(false);
+        assertThat(bars(notation(FULL, short3, implicitBar("X1", note("B4", 2 * QUARTER)), FULL)))
+                .extracting(Bar::isPickUp)
+                .containsOnly(false);
+    }
+
+    @Test
+    void countsInAnotherPartsMeterOnlyWhereItHasNone() throws ScoreException {
+        String threeFour = "<time><beats>3</beats><beat-type>4</beat-type></time>";
+        String solo = note("A4", 3 * QUARTER);
+        String late = attributes("") + solo;
+        assertThat(read(
+                                score(
+                                        part("Solo", attributes(""), solo, late),
+                                        part("Keys", attributes(threeFour), solo)),
+                                "Solo")
+                        .solo()
+                        .bars())
+                .extracting(bar -> bar.meter().toString())
+                .containsExactly("3/4", "3/4");
+        assertThat(read(
+                                score(
+                                        part("Solo", attributes(FOUR_FOUR), FULL),
+                                        part("Keys", attributes(threeFour), solo)),
+                                "Solo")
+                        .solo()
+                        .bars())
+                .extracting(bar -> bar.meter().toString())
+                .containsExactly("4/4");
+    }
+
+    @Test
     void goesOnFromTheLongestVoice() throws ScoreException {
         String twoVoices = note("A4", 2 * QUARTER) + backup(2 * QUARTER) + note("E4", 5 * QUARTER);
         List<Bar> bars = bars(notation(FULL, twoVoices, note("A4", 3 * QUARTER), FULL));

@@ -119,15 +119,15 @@ class ChordMarksTest {
     }
 
     @Test
-    void passesOverWhatItCannotUnderstand() throws ScoreException {
+    void endsTheChordWhereAnotherBeginsThatCannotBeTold() throws ScoreException {
         String function = "<harmony><function>IV</function><kind>major</kind></harmony>";
         String odd = "<harmony><root><root-step>G</root-step></root><kind text=\"?\">glorious</kind></harmony>";
         String score = notation(harmony("A", "dominant", "") + FULL, function + FULL, odd + FULL);
-        assertThat(chords(score)).containsExactly("0 A7");
+        assertThat(chords(score)).containsExactly("0 A7", "4 N.C.", "8 N.C.");
         assertThat(notices(score))
                 .containsExactly(
-                        "a chord symbol without a root is passed over (bar 2)",
-                        "a chord symbol of an unknown kind is passed over (bar 3)");
+                        "a chord symbol without a root ends the chord before it (bar 2)",
+                        "a chord symbol that does not say its tones ends the chord before it (bar 3)");
     }
 
     @Test

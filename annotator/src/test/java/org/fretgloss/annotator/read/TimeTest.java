@@ -129,4 +129,62 @@ class TimeTest {
                 .extracting(Note::ordinal, Note::onset)
                 .containsExactly(org.assertj.core.groups.Tuple.tuple(2, Fraction.ONE));
     }
+
+    /** Quarter notes with a printed value, of which grace notes with durations took some of the time. */
+    @Test
+    void givesTimeBackToTheNoteThatLooksLongerThanItCounts() throws ScoreException {
+        String taking = timedGrace(2) + timedGrace(3);
+        assertThat(notes(notation(printed(QUARTER - 5) + taking + printed(QUARTER))))
+                .extracting(note -> note.onset() + " " + note.duration())
+                .containsExactly("0 1", "1 0", "1 0", "1 1");
+        assertThat(notes(notation(printed(QUARTER) + taking + printed(QUARTER - 5) + printed(QUARTER))))
+                .extracting(note -> note.onset() + " " + note.duration())
+                .containsExactly("0 1", "1 0", "1 0", "1 1", "2 1");
+    }
+
+    @Test
+    void givesTimeBackToEveryNoteOfAChord() throws ScoreException {
+        String chord = printed(QUARTER - 2) + inChord(printed(QUARTER - 2));
+        assertThat(notes(notation(timedGrace(2) + chord + printed(QUARTER))))
+                .extracting(note -> note.onset() + " " + note.duration())
+                .containsExactly("0 0", "0 1", "0 1", "1 1");
+        assertThat(notes(notation(chord + timedGrace(2) + printed(QUARTER))))
+                .extracting(note -> note.onset() + " " + note.duration())
+                .containsExactly("0 1", "0 1", "1 0", "1 1");
+    }
+
+    @Test
+    void owesNothingToAnotherVoice() throws ScoreException {
+        String other = backup(QUARTER) + note("E4", QUARTER);
+        assertThat(notes(notation(printed(QUARTER) + timedGrace(2) + other)))
+                .extracting(Note::duration)
+                .containsOnly(Fraction.ONE, Fraction.ZERO);
+    }
+
+    @ParameterizedTest(name = "{0} gives {1}")
+    @CsvSource({
+        "quarter 7 quarter 7 half 15, 1 1 15/7",
+        "eighth 5 half 20, 1/2 2",
+        "quarter 3 half 8, 1 8/3",
+        "bogus 2 bogus 3, 2 3"
+    })
+    void countsUndeclaredDivisionsAsMostPrintedValuesSay(String written, String lengths) throws ScoreException {
+        String[] words = written.split(" ", -1);
+        StringBuilder bar = new StringBuilder();
+        for (int i = 0; i < words.length; i += 2) {
+            bar.append(note("A4", Integer.parseInt(words[i + 1]))
+                    .replace("</duration>", "</duration><type>" + words[i] + "</type>"));
+        }
+        assertThat(notes(partwise("", bar.toString())))
+                .extracting(note -> note.duration().toString())
+                .containsExactly(lengths.split(" ", -1));
+    }
+
+    private static String printed(int duration) {
+        return note("A4", duration).replace("</duration>", "</duration><type>quarter</type>");
+    }
+
+    private static String timedGrace(int duration) {
+        return note("B4", duration).replace("<note>", "<note><grace/>");
+    }
 }
