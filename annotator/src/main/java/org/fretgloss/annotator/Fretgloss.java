@@ -90,7 +90,7 @@ public final class Fretgloss {
         LineChoice choice = new LineChoice(lines, request.ascii(), request.roman());
         List<Gloss> glosses = unsilenced(reading.solo(), examination.glosses(), request.corrections());
         Composition composition = LineComposer.compose(analysis, glosses, reading.carriers(), choice);
-        String text = ScoreWriter.annotate(scan, composition.texts(), stamp(request));
+        String text = ScoreWriter.annotate(scan, composition.texts(), stamp(request), score.insertable());
 
         Annotated annotated = new Annotated(
                 score,

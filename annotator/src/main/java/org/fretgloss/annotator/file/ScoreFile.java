@@ -2,10 +2,12 @@ package org.fretgloss.annotator.file;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A score as it lies on a disk: plain MusicXML, or compressed with other files. Which it is, its content tells, not its
@@ -19,11 +21,15 @@ public final class ScoreFile {
     private final String name;
     private final Optional<MxlArchive> archive;
     private final DecodedText decoded;
+    private final List<String> notices;
 
     private ScoreFile(String name, Optional<MxlArchive> archive, DecodedText decoded) {
         this.name = name;
         this.archive = archive;
         this.decoded = decoded;
+        this.notices = Stream.of(archive.flatMap(MxlArchive::notice), decoded.contradiction())
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     /**
@@ -86,13 +92,22 @@ public final class ScoreFile {
 
     /** What the user should know about the file, such as a declared encoding that is not the real one. */
     public List<String> notices() {
-        return decoded.notices();
+        return notices;
     }
 
     /**
-     * The bytes of this file with another text in the place of its own. A character that the file's encoding cannot hold
-     * becomes a character reference, so nothing but element content and attribute values may hold one. In a compressed
-     * score all other entries keep their packed bytes.
+     * The characters that text inserted into this file may use; any other must be a character reference. Where the file
+     * misnames its encoding these are ASCII, so that every program reads what was inserted, whatever it believes.
+     */
+    public Charset insertable() {
+        return decoded.undisputed();
+    }
+
+    /**
+     * The bytes of this file with another text in the place of its own. In a compressed score all other entries keep
+     * their packed bytes.
+     *
+     * @throws IllegalArgumentException if the file's encoding cannot hold a character of the text
      */
     public byte[] withText(String text) {
         byte[] score = decoded.encoding().encode(text);

@@ -1,5 +1,6 @@
 package org.fretgloss.annotator.write;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
@@ -141,7 +142,8 @@ class WritingPropertiesTest {
 
     private static void checkBytes(ScoreFile file, String original, long seed) throws ScoreException {
         byte[] plain = file.withText(original);
-        byte[] output = file.withText(annotate(file.text(), texts(seed)));
+        byte[] output =
+                file.withText(ScoreWriter.annotate(ScoreScan.of(file.text()), texts(seed), STAMP, file.insertable()));
 
         SelfCheck.verify(file, original, output);
 
@@ -180,7 +182,7 @@ class WritingPropertiesTest {
     }
 
     private static String annotate(String text, List<LineText> texts) throws ScoreException {
-        return ScoreWriter.annotate(ScoreScan.of(text), texts, STAMP);
+        return ScoreWriter.annotate(ScoreScan.of(text), texts, STAMP, UTF_8);
     }
 
     /** Random texts of up to five lines, in document order and the order of lines; there may be none. */
