@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Timeout;
 @Timeout(value = 5, unit = TimeUnit.MINUTES)
 class MutationTest {
 
-    private static final int MUTANTS = Integer.getInteger("fretgloss.mutants", 4_000);
+    private static final int MUTANTS = Integer.getInteger("fretgloss.mutants", 3_000);
 
     /** Of so many mutants one is made from a fixture, which is longer than a made-up score. */
     private static final int FIXTURE_EVERY = 8;
