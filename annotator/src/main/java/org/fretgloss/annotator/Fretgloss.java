@@ -14,6 +14,7 @@ import org.fretgloss.analysis.Analysis;
 import org.fretgloss.analysis.Given;
 import org.fretgloss.annotator.config.Corrections;
 import org.fretgloss.annotator.config.Silenced;
+import org.fretgloss.annotator.file.Memory;
 import org.fretgloss.annotator.file.NoteScanner;
 import org.fretgloss.annotator.file.ScoreException;
 import org.fretgloss.annotator.file.ScoreFile;
@@ -77,6 +78,10 @@ public final class Fretgloss {
      * @throws SelfCheckException if the result, stripped, would not be the score again
      */
     public Annotated annotate(ScoreFile score, Request request) throws ScoreException {
+        return Memory.guard(() -> annotated(score, request));
+    }
+
+    private Annotated annotated(ScoreFile score, Request request) throws ScoreException {
         Map<String, Settings> settings = settings(request);
         Stripped plain = Stripper.strip(score.text());
         NoteScanner scanner = NoteScanner.over(plain.text());
@@ -90,7 +95,7 @@ public final class Fretgloss {
         LineChoice choice = new LineChoice(lines, request.ascii(), request.roman());
         List<Gloss> glosses = unsilenced(reading.solo(), examination.glosses(), request.corrections());
         Composition composition = LineComposer.compose(analysis, glosses, reading.carriers(), choice);
-        String text = ScoreWriter.annotate(scan, composition.texts(), stamp(request));
+        String text = ScoreWriter.annotate(scan, composition.texts(), stamp(request), score.insertable());
 
         Annotated annotated = new Annotated(
                 score,
@@ -115,6 +120,10 @@ public final class Fretgloss {
      * @throws SettingException if the request sets an option that a check does not have
      */
     public Checked check(ScoreFile score, Request request, Predicate<Rule> asked) throws ScoreException {
+        return Memory.guard(() -> checked(score, request, asked));
+    }
+
+    private Checked checked(ScoreFile score, Request request, Predicate<Rule> asked) throws ScoreException {
         Map<String, Settings> settings = settings(request);
         Stripped plain = Stripper.strip(score.text());
         Reading reading = ScoreReader.read(NoteScanner.over(plain.text()), request.part());
@@ -160,7 +169,7 @@ public final class Fretgloss {
      * @throws ScoreException if it cannot be read
      */
     public static Plain strip(ScoreFile score) throws ScoreException {
-        Stripped stripped = Stripper.strip(score.text());
+        Stripped stripped = Memory.guard(() -> Stripper.strip(score.text()));
         List<String> notices = new ArrayList<>(score.notices());
         notices.addAll(Edited.notices(stripped));
         return new Plain(score, stripped.text(), notices);

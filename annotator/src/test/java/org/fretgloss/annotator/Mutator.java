@@ -1,7 +1,6 @@
 package org.fretgloss.annotator;
 
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.regex.MatchResult;
@@ -11,10 +10,13 @@ import java.util.regex.Pattern;
 final class Mutator {
 
     /** An element without elements of its own, or the start of one with. */
-    private static final Pattern LEAF = Pattern.compile("<([a-z-]+)(?: [^<>]*)?>[^<>]*</\\1>|<[a-z-]+(?: [^<>]*)?/>");
+    private static final Pattern LEAF =
+            Pattern.compile("<([a-z:-]+)(?: [^<>]*)?>[^<>]*</\\1\\s*>|<[a-z:-]+(?: [^<>]*)?/>");
 
-    private static final Pattern NOTE = Pattern.compile("<note\\b.*?</note>", Pattern.DOTALL);
-    private static final Pattern NUMBER = Pattern.compile("(?<=>)-?\\d+(?:\\.\\d+)?(?=<)");
+    private static final Pattern NOTE = Pattern.compile("<(m:)?note\\b.*?</(m:)?note>", Pattern.DOTALL);
+    private static final Pattern BAR = Pattern.compile("<(m:)?measure\\b.*?</(m:)?measure>", Pattern.DOTALL);
+    private static final Pattern NUMBER = Pattern.compile("(?<=[>\"])-?\\d+(?:\\.\\d+)?(?=[<\"])");
+    private static final List<Pattern> PIECES = List.of(LEAF, LEAF, NOTE, BAR);
     private static final List<String> EXTREMES = List.of(
             "0",
             "-1",
@@ -23,12 +25,27 @@ final class Mutator {
             "2147483648",
             "99999999999999999999",
             "1e9",
+            "-1e9",
+            "1e400",
             "NaN",
+            "Infinity",
             "0.0000001",
             "-0",
             "",
             "1/2",
             "x");
+
+    /** What is done to a score. */
+    enum Harm {
+        BYTES_FLIPPED,
+        ARCHIVE_BYTES_FLIPPED,
+        PIECE_DROPPED,
+        PIECE_DOUBLED,
+        PIECE_MOVED,
+        NUMBERS_EXTREME
+    }
+
+    private static final List<Harm> HARMS = List.of(Harm.values());
 
     private final Random random;
 
@@ -36,39 +53,46 @@ final class Mutator {
         this.random = new Random(seed);
     }
 
-    byte[] mutate(String text) {
-        return switch (random.nextInt(6)) {
-            case 0 -> flipped(text.getBytes(StandardCharsets.UTF_8));
-            case 1 -> bytes(dropped(text, LEAF));
-            case 2 -> bytes(dropped(text, NOTE));
-            case 3 -> bytes(doubled(text));
-            case 4 -> bytes(moved(text));
-            default -> bytes(extreme(text));
+    Harm harm() {
+        return HARMS.get(random.nextInt(HARMS.size()));
+    }
+
+    byte[] mutate(Harm harm, String text) {
+        return switch (harm) {
+            case BYTES_FLIPPED, ARCHIVE_BYTES_FLIPPED -> flipped(bytes(text));
+            case PIECE_DROPPED -> bytes(dropped(text));
+            case PIECE_DOUBLED -> bytes(doubled(text));
+            case PIECE_MOVED -> bytes(moved(text));
+            case NUMBERS_EXTREME -> bytes(extreme(text));
         };
     }
 
-    private byte[] flipped(byte[] bytes) {
+    byte[] flipped(byte[] bytes) {
         for (int i = 1 + random.nextInt(3); i > 0; i--) {
             bytes[random.nextInt(bytes.length)] ^= (byte) (1 << random.nextInt(8));
         }
         return bytes;
     }
 
-    private String dropped(String text, Pattern what) {
-        MatchResult place = any(text, what);
+    private String dropped(String text) {
+        MatchResult place = any(text, piece());
         return text.substring(0, place.start()) + text.substring(place.end());
     }
 
     private String doubled(String text) {
-        MatchResult place = any(text, random.nextBoolean() ? LEAF : NOTE);
+        MatchResult place = any(text, piece());
         return text.substring(0, place.end()) + place.group() + text.substring(place.end());
     }
 
     private String moved(String text) {
-        MatchResult from = any(text, random.nextBoolean() ? LEAF : NOTE);
+        MatchResult from = any(text, piece());
         String without = text.substring(0, from.start()) + text.substring(from.end());
         int to = any(without, LEAF).start();
         return without.substring(0, to) + from.group() + without.substring(to);
+    }
+
+    private Pattern piece() {
+        return PIECES.get(random.nextInt(PIECES.size()));
     }
 
     private String extreme(String text) {
@@ -82,10 +106,12 @@ final class Mutator {
         return mutant;
     }
 
+    /** Any match; where there is none, the empty place at the start. */
     private MatchResult any(String text, Pattern what) {
-        List<MatchResult> places = new ArrayList<>();
-        what.matcher(text).results().forEach(places::add);
-        return places.get(random.nextInt(places.size()));
+        List<MatchResult> places = what.matcher(text).results().toList();
+        return places.isEmpty()
+                ? Pattern.compile("^").matcher(text).results().findFirst().orElseThrow()
+                : places.get(random.nextInt(places.size()));
     }
 
     private static byte[] bytes(String text) {

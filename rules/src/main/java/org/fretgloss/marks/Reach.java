@@ -28,6 +28,7 @@ final class Reach implements Rule {
 
     private static List<Finding> excursions(Analysis analysis, BoxSpan span) {
         List<Finding> findings = new ArrayList<>();
+        double confidence = BoxRule.confidence(analysis, span);
         int side = 0;
         for (Note note : span.notes(analysis.solo())) {
             if (!isFretted(note)) {
@@ -35,7 +36,8 @@ final class Reach implements Rule {
             }
             int frets = analysis.boxes().reachOf(note);
             if (frets != 0) {
-                Finding.Builder finding = found(analysis, span, note, frets);
+                Finding.Builder finding =
+                        found(analysis, span.box(), note, frets).confidence(confidence);
                 findings.add(Integer.signum(frets) == side ? finding.unwritten().build() : finding.build());
             }
             side = Integer.signum(frets);
@@ -48,11 +50,10 @@ final class Reach implements Rule {
         return !note.isDead() && note.at().filter(at -> !at.isOpen()).isPresent();
     }
 
-    private static Finding.Builder found(Analysis analysis, BoxSpan span, Note note, int frets) {
+    private static Finding.Builder found(Analysis analysis, Box box, Note note, int frets) {
         return Finding.at(note)
                 .text("reach %+d".formatted(frets))
-                .explain(explanation(analysis, span.box(), note, frets))
-                .confidence(BoxRule.confidence(analysis, span))
+                .explain(explanation(analysis, box, note, frets))
                 .value("frets", frets);
     }
 

@@ -1,5 +1,7 @@
 package org.fretgloss.annotator.cli;
 
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import org.fretgloss.annotator.file.ScoreException;
 import org.fretgloss.annotator.write.SelfCheckException;
 import org.fretgloss.rule.SettingException;
@@ -22,7 +24,9 @@ final class Failures {
     static ExitCode tell(Console console, Exception failure, String score, boolean traced) {
         console.tell("fretgloss: " + score + ": " + sentence(failure));
         if (traced) {
-            failure.printStackTrace(console.err());
+            StringWriter trace = new StringWriter();
+            failure.printStackTrace(new PrintWriter(trace));
+            trace.toString().lines().map(line -> line.replace("\t", "    ")).forEach(console::tell);
         }
         return exitCode(failure);
     }

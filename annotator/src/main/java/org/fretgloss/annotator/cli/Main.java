@@ -27,7 +27,12 @@ public final class Main {
                 .setParameterExceptionHandler((e, unused) -> usageError(console, e))
                 .setExecutionExceptionHandler((e, failed, unused) -> Failures.tell(console, e, failed));
         command.getCommandSpec().usageMessage().footer(ExitCode.table());
-        return command.execute(arguments);
+        try {
+            return command.execute(arguments);
+        } catch (OutOfMemoryError e) {
+            console.tell("fretgloss: the memory does not suffice; give more, as with JAVA_OPTS=-Xmx4g");
+            return ExitCode.BAD_INPUT.number();
+        }
     }
 
     private static int usageError(Console console, ParameterException e) {

@@ -25,7 +25,7 @@ final class Results {
 
     ScoreFile read(String score) throws ScoreException, IOException {
         return score.equals(OutputOptions.DASH)
-                ? ScoreFile.of("standard input", console.in().readAllBytes())
+                ? ScoreFile.read("standard input", console.in())
                 : ScoreFile.read(path(score));
     }
 

@@ -9,7 +9,6 @@ import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -17,18 +16,15 @@ import java.util.Optional;
  * the same bytes.
  *
  * <p>The encoding is told by the byte order mark, then by the byte pattern of the first {@code <}, then by the XML
- * declaration, then it is UTF-8 (the order of XML 1.0, appendix F). Where the declaration contradicts the bytes, the
- * bytes decide and a notice says so.
+ * declaration, then it is UTF-8 (the order of XML 1.0, appendix F). Where the bytes contradict what is declared, the
+ * bytes decide: text that is UTF-8 throughout is never another encoding's, and text of which no letter is UTF-8 is in
+ * an encoding of one byte a letter.
  *
  * @param text without a byte order mark
  * @param encoding how to turn it back into bytes
- * @param notices what the user should know
+ * @param contradiction what the user should know where the file says another encoding than its own
  */
-record DecodedText(String text, Encoding encoding, List<String> notices) {
-
-    DecodedText {
-        notices = List.copyOf(notices);
-    }
+record DecodedText(String text, Encoding encoding, Optional<String> contradiction) {
 
     static DecodedText of(byte[] bytes) throws ScoreException {
         DecodedText decoded = decode(bytes);
@@ -39,52 +35,60 @@ record DecodedText(String text, Encoding encoding, List<String> notices) {
         return decoded;
     }
 
+    /** The characters that everyone reads alike who opens the file, whether they believe its bytes or its word. */
+    Charset undisputed() {
+        return contradiction.isPresent() ? StandardCharsets.US_ASCII : encoding.charset();
+    }
+
     private static DecodedText decode(byte[] bytes) throws ScoreException {
         Optional<Encoding> told = EncodingSigns.in(bytes);
-        if (told.isPresent()) {
-            return asTold(bytes, told.get());
-        }
-        Optional<String> declared = EncodingSigns.declaredIn(bytes, StandardCharsets.ISO_8859_1);
-        return declared.isPresent() ? asDeclared(bytes, declared.get()) : strict(bytes, plain(StandardCharsets.UTF_8));
+        return told.isPresent() ? asTold(bytes, told.get()) : asDeclared(bytes);
     }
 
     private static DecodedText asTold(byte[] bytes, Encoding encoding) throws ScoreException {
         DecodedText decoded = strict(bytes, encoding);
         return EncodingSigns.declaredIn(bytes, encoding.charset())
                 .filter(declared -> !EncodingSigns.agree(declared, encoding.charset()))
-                .map(decoded::noticing)
+                .map(declared -> decoded.against("the file says its encoding is " + declared))
                 .orElse(decoded);
     }
 
-    /** The declaration could be read byte by byte, so an encoding of two or four bytes a character cannot be meant. */
-    private static DecodedText asDeclared(byte[] bytes, String name) throws ScoreException {
-        Optional<Charset> charset = EncodingSigns.charsetNamed(name).filter(named -> !EncodingSigns.isWide(named));
-        if (charset.isEmpty()) {
-            return strict(bytes, plain(StandardCharsets.UTF_8)).noticing(name);
+    private static DecodedText asDeclared(byte[] bytes) throws ScoreException {
+        Optional<String> declared = EncodingSigns.declaredIn(bytes, StandardCharsets.ISO_8859_1);
+        // The declaration could be read byte by byte, so an encoding of two or four bytes a character cannot be meant.
+        Optional<Charset> meant = declared.isPresent()
+                ? declared.flatMap(EncodingSigns::charsetNamed).filter(named -> !EncodingSigns.isWide(named))
+                : Optional.of(StandardCharsets.UTF_8);
+        Charset real = charsetOf(bytes, meant.orElse(StandardCharsets.UTF_8));
+        DecodedText decoded = strict(bytes, new Encoding(real, false));
+        return meant.filter(real::equals).isPresent()
+                ? decoded
+                : decoded.against(declared.map(name -> "the file says its encoding is " + name)
+                        .orElse("the file does not say its encoding, so it should be UTF-8"));
+    }
+
+    private static Charset charsetOf(byte[] bytes, Charset meant) {
+        ByteEvidence evidence = ByteEvidence.in(bytes);
+        if (evidence.speaksForUtf8() && (EncodingSigns.isOneByte(meant) || !decodes(bytes, meant))) {
+            return StandardCharsets.UTF_8;
         }
+        boolean needsUtf8 = meant.equals(StandardCharsets.UTF_8) || meant.equals(StandardCharsets.US_ASCII);
+        return evidence.speaksAgainstUtf8() && needsUtf8 ? evidence.oneByteCharset() : meant;
+    }
+
+    private static boolean decodes(byte[] bytes, Charset charset) {
         try {
-            return strict(bytes, plain(charset.get()));
-        } catch (ScoreException asDeclared) {
-            try {
-                return strict(bytes, plain(StandardCharsets.UTF_8)).noticing(name);
-            } catch (ScoreException asUtf8) {
-                asDeclared.addSuppressed(asUtf8);
-                throw asDeclared;
-            }
+            charset.newDecoder().decode(ByteBuffer.wrap(bytes));
+            return true;
+        } catch (CharacterCodingException e) {
+            return false;
         }
     }
 
-    private static Encoding plain(Charset charset) {
-        return new Encoding(charset, false);
-    }
-
-    private DecodedText noticing(String declared) {
+    private DecodedText against(String word) {
+        String name = encoding.charset().name();
         return new DecodedText(
-                text,
-                encoding,
-                List.of("the file says its encoding is " + declared + ", but its bytes are "
-                        + encoding.charset().name() + "; it was read as "
-                        + encoding.charset().name()));
+                text, encoding, Optional.of(word + ", but its bytes are " + name + "; it was read as " + name));
     }
 
     private static DecodedText strict(byte[] bytes, Encoding encoding) throws ScoreException {
@@ -103,7 +107,7 @@ record DecodedText(String text, Encoding encoding, List<String> notices) {
         if (result.isError()) {
             throw malformed(encoding.charset(), in.position(), out);
         }
-        return new DecodedText(out.toString(), encoding, List.of());
+        return new DecodedText(out.toString(), encoding, Optional.empty());
     }
 
     private static ScoreException malformed(Charset charset, int offset, CharSequence before) {

@@ -1,8 +1,7 @@
 package org.fretgloss.annotator.file;
 
 import java.nio.charset.Charset;
-import java.nio.charset.CharsetEncoder;
-import java.util.Locale;
+import java.nio.charset.StandardCharsets;
 
 /**
  * How the bytes of a score spell its text.
@@ -14,28 +13,24 @@ record Encoding(Charset charset, boolean marked) {
 
     private static final String MARK = "\uFEFF";
 
-    /** The bytes of a text. A character that the encoding cannot hold becomes a character reference. */
+    /**
+     * The bytes of a text.
+     *
+     * @throws IllegalArgumentException if the encoding cannot hold one of its characters
+     */
     byte[] encode(String text) {
-        CharsetEncoder encoder = charset.newEncoder();
-        String held = encoder.canEncode(text) ? text : withReferences(text, encoder);
-        return (marked ? MARK + held : held).getBytes(charset);
+        if (!holdsEverything() && !charset.newEncoder().canEncode(text)) {
+            throw new IllegalArgumentException(charset + " cannot hold the whole text");
+        }
+        return (marked ? MARK + text : text).getBytes(charset);
+    }
+
+    private boolean holdsEverything() {
+        return charset.contains(StandardCharsets.UTF_16);
     }
 
     /** The bytes of the byte order mark; empty where there is none. */
     byte[] mark() {
         return (marked ? MARK : "").getBytes(charset);
-    }
-
-    private static String withReferences(String text, CharsetEncoder encoder) {
-        StringBuilder held = new StringBuilder(text.length() + 64);
-        text.codePoints().forEach(c -> {
-            String character = Character.toString(c);
-            if (encoder.canEncode(character)) {
-                held.append(character);
-            } else {
-                held.append(String.format(Locale.ROOT, "&#x%X;", c));
-            }
-        });
-        return held.toString();
     }
 }

@@ -71,6 +71,11 @@ final class EncodingSigns {
         return charset.name().startsWith("UTF-16") || charset.name().startsWith("UTF-32");
     }
 
+    /** Whether every character takes one byte. */
+    static boolean isOneByte(Charset charset) {
+        return charset.newEncoder().maxBytesPerChar() == 1;
+    }
+
     private static boolean startsWith(byte[] bytes, byte[] sign) {
         return bytes.length >= sign.length && Arrays.equals(bytes, 0, sign.length, sign, 0, sign.length);
     }

@@ -3,6 +3,7 @@ package org.fretgloss.annotator.file;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
@@ -25,7 +26,28 @@ final class EntryPaths {
         String wanted = path.startsWith("./") ? path.substring(2) : path;
         return IntStream.range(0, entries.size())
                 .filter(i -> entries.get(i).getName().equals(wanted)
-                        || new String(entries.get(i).getRawName(), StandardCharsets.UTF_8).equals(wanted))
+                        || nameOf(entries.get(i)).equals(wanted))
                 .findFirst();
+    }
+
+    /** The place of the one entry that can be a score by its name; none where there are several or none. */
+    static OptionalInt onlyScore(List<ZipArchiveEntry> entries) {
+        int[] scores = IntStream.range(0, entries.size())
+                .filter(i -> isNamedAsScore(nameOf(entries.get(i))))
+                .toArray();
+        return scores.length == 1 ? OptionalInt.of(scores[0]) : OptionalInt.empty();
+    }
+
+    /** What programs and operating systems put beside a score lies in folders of theirs, or is hidden. */
+    private static boolean isNamedAsScore(String path) {
+        String file = path.substring(path.lastIndexOf('/') + 1);
+        return file.toLowerCase(Locale.ROOT).matches("[^.].*\\.(musicxml|xml)")
+                && !path.startsWith("META-INF/")
+                && !path.startsWith("__MACOSX/");
+    }
+
+    /** The entry's name, spelled in UTF-8 as in nearly all archives, whether they say so or not. */
+    static String nameOf(ZipArchiveEntry entry) {
+        return new String(entry.getRawName(), StandardCharsets.UTF_8);
     }
 }

@@ -1,6 +1,7 @@
 package org.fretgloss.annotator.file;
 
 import java.util.Arrays;
+import java.util.OptionalInt;
 
 /** The comment of a whole archive, which the library writes but does not read. */
 final class ZipComment {
@@ -14,13 +15,19 @@ final class ZipComment {
 
     /** The comment's bytes; empty where there is none. */
     static byte[] of(byte[] archive) {
+        OptionalInt end = endRecord(archive);
+        return end.isPresent() ? Arrays.copyOfRange(archive, end.getAsInt() + END_RECORD, archive.length) : new byte[0];
+    }
+
+    /** Where the record begins that closes the archive. */
+    static OptionalInt endRecord(byte[] archive) {
         int earliest = Math.max(0, archive.length - END_RECORD - MAX_COMMENT);
         for (int at = archive.length - END_RECORD; at >= earliest; at--) {
             if (isEndRecord(archive, at)) {
-                return Arrays.copyOfRange(archive, at + END_RECORD, archive.length);
+                return OptionalInt.of(at);
             }
         }
-        return new byte[0];
+        return OptionalInt.empty();
     }
 
     /** Whether the record stands here and its comment reaches just to the archive's end. */

@@ -68,12 +68,13 @@ public final class ScoreReader {
                 .toList();
     }
 
-    private static Reading reading(ParsedScore score, PartReading part, List<Timeline> timelines, Notices notices) {
+    private static Reading reading(ParsedScore score, PartReading part, List<Timeline> timelines, Notices notices)
+            throws ScoreException {
         Tuning tuning = TuningReader.read(part.staves(), part.strokes(), notices);
         List<Sounding> struck =
                 WordedBends.read(PitchReader.read(part.strokes(), tuning, notices), part.timeline(), part.bars());
         List<Sounding> sounding = SplitBends.joined(GraceBends.moved(struck));
-        Solo solo = new Solo(
+        Solo solo = Crowd.checked(new Solo(
                 score.title(),
                 part.source().part(),
                 tuning,
@@ -81,7 +82,7 @@ public final class ScoreReader {
                 part.bars(),
                 NoteAssembler.notes(sounding, notices),
                 ChordMarks.read(part.timeline(), timelines, part.bars(), tuning, notices),
-                Tempos.read(timelines, part.bars()));
+                Tempos.read(timelines, part.bars())));
         Map<Integer, Integer> carriers = Carriers.of(sounding, part.elements(), part.staves(), notices);
         return new Reading(
                 solo,

@@ -9,6 +9,7 @@ import com.google.gson.JsonObject;
 import com.google.gson.JsonPrimitive;
 import java.math.BigDecimal;
 import java.util.Collection;
+import java.util.Locale;
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.analysis.Form;
 import org.fretgloss.analysis.Home;
@@ -63,7 +64,22 @@ public final class FindingsJson {
         JsonArray findings = new JsonArray();
         report.glosses().forEach(gloss -> findings.add(finding(gloss, report)));
         root.add("findings", findings);
-        return GSON.toJson(root) + "\n";
+        return escaped(GSON.toJson(root)) + "\n";
+    }
+
+    /** Control characters and direction marks of the score's texts, which JSON lets pass, as escapes (RFC 8259, 7). */
+    private static String escaped(String json) {
+        StringBuilder escaped = new StringBuilder(json.length());
+        json.codePoints().forEach(c -> {
+            if (c == '\n' || PlainText.isHarmless(c)) {
+                escaped.appendCodePoint(c);
+            } else {
+                for (char unit : Character.toChars(c)) {
+                    escaped.append(String.format(Locale.ROOT, "\\u%04x", (int) unit));
+                }
+            }
+        });
+        return escaped.toString();
     }
 
     private static JsonObject home(Home home) {

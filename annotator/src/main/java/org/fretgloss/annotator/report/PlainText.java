@@ -18,7 +18,8 @@ public final class PlainText {
         return safe.toString();
     }
 
-    private static boolean isHarmless(int c) {
+    /** Whether a character only shows itself: it steers no terminal and turns no line round. */
+    static boolean isHarmless(int c) {
         return switch (Character.getType(c)) {
             case Character.CONTROL,
                     Character.FORMAT,

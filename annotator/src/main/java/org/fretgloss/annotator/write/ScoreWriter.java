@@ -1,5 +1,6 @@
 package org.fretgloss.annotator.write;
 
+import java.nio.charset.Charset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -30,10 +31,12 @@ public final class ScoreWriter {
      * @param scan of a text that holds nothing of ours
      * @param texts what to write, under notes of one part, one for each line and note
      * @param stamp who writes, and how
+     * @param charset the characters that may be written as they are; all others become character references
      * @throws ScoreException if there are more lines than lyric numbers left in the part
      * @throws IllegalArgumentException if the text is annotated already, or a note is an empty tag
      */
-    public static String annotate(ScoreScan scan, List<LineText> texts, Stamp stamp) throws ScoreException {
+    public static String annotate(ScoreScan scan, List<LineText> texts, Stamp stamp, Charset charset)
+            throws ScoreException {
         if (scan.isAnnotated()) {
             throw new IllegalArgumentException("old lines are stripped before new ones are written");
         }
@@ -41,7 +44,7 @@ public final class ScoreWriter {
             return scan.text();
         }
         Map<Line, Integer> numbers = LyricNumbers.assign(scan, partOf(texts, scan), linesOf(texts));
-        Layout layout = Layout.of(scan);
+        Layout layout = Layout.of(scan, charset);
         List<Splice> splices = new ArrayList<>(lyrics(scan, layout, texts, numbers));
         splices.addAll(FieldWriter.splices(
                 scan,

@@ -75,7 +75,7 @@ class HostileInputTest {
     Stream<DynamicTest> archivesWithoutAScore() throws IOException {
         String score = Files.readString(GOOD);
         return Stream.of(
-                refused("no container", Map.of("score.xml", score)),
+                refused("no container and two scores", Map.of("score.xml", score, "other.xml", score)),
                 refused("an empty container", Map.of(Archives.CONTAINER, "", "score.xml", score)),
                 refused("a container that is no XML", Map.of(Archives.CONTAINER, "score.xml", "score.xml", score)),
                 refused(

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.DisplayName;
@@ -81,6 +80,8 @@ class EncodingTest {
         "UTF-16,UTF-8",
         "UTF-16LE,UTF-8",
         "US-ASCII,UTF-8",
+        "ISO-8859-1,UTF-8",
+        "windows-1252,UTF-8",
         "x-nothing,UTF-8",
         "UTF-8,UTF-16LE",
         "ISO-8859-1,UTF-16BE"
@@ -109,25 +110,44 @@ class EncodingTest {
     }
 
     @Test
-    @DisplayName("bytes that are no text in the encoding are refused, with line and byte")
+    @DisplayName("a letter broken among whole ones is damage and refused, with line and byte")
     void malformed() {
-        byte[] bytes = ("<score-partwise>\r\n\r\n" + TITLE).getBytes(StandardCharsets.ISO_8859_1);
-        byte[] declared = declared("UTF-8").getBytes(StandardCharsets.ISO_8859_1);
+        byte[] bytes = ("<score-partwise>\r\n\r\n" + TITLE + TITLE).getBytes(StandardCharsets.UTF_8);
+        int inSecondLetter = bytes.length - "tude</movement-title>".length() - 1;
+        bytes[inSecondLetter] = 'x';
 
         assertThatThrownBy(() -> read(bytes))
                 .isInstanceOf(ScoreException.class)
                 .hasMessageContaining("line 3")
                 .hasMessageContaining("UTF-8")
-                .hasMessageContaining("byte 36");
-        assertThatThrownBy(() -> read(declared)).hasMessageContaining("UTF-8");
+                .hasMessageContaining("byte " + (inSecondLetter - 1));
+    }
+
+    @ParameterizedTest
+    @DisplayName("where no letter beyond ASCII is UTF-8, it is an encoding of one byte a letter")
+    @CsvSource({
+        "UTF-8,caf\u00E9,ISO-8859-1",
+        "US-ASCII,caf\u00E9,ISO-8859-1",
+        "UTF-8,it\u2019s,windows-1252",
+        "UTF-8,\u00C9tude \u2013 caf\u00E9,windows-1252"
+    })
+    void oneByteAfterAll(String declared, String title, Charset real) throws ScoreException {
+        String text = declared(declared).replace("\u00C9tude", title);
+
+        ScoreFile file = read(text.getBytes(real));
+
+        assertThat(file.text()).isEqualTo(text);
+        assertThat(file.withText(file.text())).isEqualTo(text.getBytes(real));
+        assertThat(file.notices()).singleElement().asString().contains("read as " + real);
     }
 
     @Test
-    @DisplayName("half a character at the end is refused too")
-    void cutInACharacter() {
-        byte[] bytes = "<score-partwise>\u266D".getBytes(StandardCharsets.UTF_8);
+    @DisplayName("an encoding of several bytes a letter is believed where its bytes could be UTF-8 too")
+    void believedWhereItFits() throws ScoreException {
+        // Half-width katakana TE and A are 0xC3 0xB1 in Shift_JIS, which UTF-8 would read as one Latin letter.
+        String text = declared("Shift_JIS").replace("\u00C9tude", "\uFF83\uFF71");
 
-        assertThatThrownBy(() -> read(Arrays.copyOf(bytes, bytes.length - 1))).isInstanceOf(ScoreException.class);
+        assertThat(read(text.getBytes(Charset.forName("Shift_JIS"))).text()).isEqualTo(text);
     }
 
     @Test
@@ -143,18 +163,22 @@ class EncodingTest {
                 .hasMessageContaining("save the score as UTF-8");
     }
 
-    @ParameterizedTest
-    @DisplayName("what the encoding cannot hold becomes a character reference, and only that")
-    @CsvSource({
-        "US-ASCII,\u00BD \u266D3 \uD834\uDD1E,&#xBD; &#x266D;3 &#x1D11E;",
-        "ISO-8859-1,\u00BD \u266D3 \uD834\uDD1E,\u00BD &#x266D;3 &#x1D11E;",
-        "windows-1252,\u2026 \u266D,\u2026 &#x266D;",
-        "UTF-8,\u00BD \u266D3 \uD834\uDD1E,\u00BD \u266D3 \uD834\uDD1E"
-    })
-    void characterReferences(Charset charset, String text, String written) throws ScoreException {
-        ScoreFile file = read(("<?xml version='1.0' encoding='" + charset + "'?><score-partwise/>").getBytes(charset));
+    @Test
+    @DisplayName("a text that the encoding cannot hold is never written")
+    void beyondTheEncoding() throws ScoreException {
+        ScoreFile file = read(declared("ISO-8859-1").getBytes(StandardCharsets.ISO_8859_1));
 
-        assertThat(new String(file.withText(text), charset)).isEqualTo(written);
+        assertThatThrownBy(() -> file.withText("\u266D")).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    @DisplayName("what is inserted may use the file's encoding, but only ASCII where the file misnames it")
+    void insertable() throws ScoreException {
+        byte[] utf8 = declared("ISO-8859-1").getBytes(StandardCharsets.UTF_8);
+        byte[] latin = declared("ISO-8859-1").getBytes(StandardCharsets.ISO_8859_1);
+
+        assertThat(read(latin).insertable()).isEqualTo(StandardCharsets.ISO_8859_1);
+        assertThat(read(utf8).insertable()).isEqualTo(StandardCharsets.US_ASCII);
     }
 
     @Test

@@ -14,9 +14,12 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import org.apache.commons.compress.archivers.zip.Zip64Mode;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
 import org.junit.jupiter.api.DisplayName;
@@ -178,11 +181,60 @@ class MxlArchiveTest {
     @Test
     @DisplayName("no container, a container without a score, a score that is missing")
     void incomplete() throws Exception {
-        refused(zip("s.xml", SCORE), CONTAINER);
+        refused(zip("s.xml", SCORE, "t.musicxml", SCORE), CONTAINER);
+        refused(zip("readme.txt", SCORE), CONTAINER);
         refused(zip(CONTAINER, "<container><rootfiles/></container>", "s.xml", SCORE), "names no score");
         refused(zip(CONTAINER, "<container>", "s.xml", SCORE), CONTAINER, "damaged");
         refused(zip(CONTAINER, container("t.xml"), "s.xml", SCORE), "'t.xml' is missing");
         refused(new byte[] {'P', 'K', 5, 6, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0}, CONTAINER);
+    }
+
+    @Test
+    @DisplayName("without a container the only entry that can be a score is it, and a notice says so")
+    void onlyScore() throws Exception {
+        ScoreFile file = ScoreFile.of(
+                "a", zip("__MACOSX/a/._s.xml", "x", "a/S.XML", SCORE, "a/.hidden.xml", "x", "META-INF/other.xml", "x"));
+
+        assertThat(file.text()).isEqualTo(SCORE);
+        assertThat(file.notices()).singleElement().asString().contains("'a/S.XML'");
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {Deflater.BEST_SPEED, 4, Deflater.DEFAULT_COMPRESSION, Deflater.BEST_COMPRESSION})
+    @DisplayName("another score and back again gives the same bytes, however hard it was packed")
+    void thereAndBack(int level) throws Exception {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+            zip.setLevel(level);
+            zip.setComment("kept");
+            put(zip, entry("s.xml", false), ScoreTexts.partwise("<note><duration>7</duration></note>".repeat(90)));
+            put(zip, entry("later.txt", true), "later");
+            put(zip, entry(CONTAINER, false), container("s.xml"));
+        }
+        ScoreFile before = ScoreFile.of("a", bytes.toByteArray());
+
+        ScoreFile other = ScoreFile.of("b", before.withText(before.text().replace("<duration>", "<duration> ")));
+
+        assertThat(other.text()).isNotEqualTo(before.text());
+        assertThat(other.withText(before.text())).isEqualTo(bytes.toByteArray());
+    }
+
+    @Test
+    @DisplayName("an archive with 64-bit records is written afresh, and reads the same")
+    void zip64() throws Exception {
+        SeekableInMemoryByteChannel channel = new SeekableInMemoryByteChannel();
+        try (ZipArchiveOutputStream zip = new ZipArchiveOutputStream(channel)) {
+            zip.setUseZip64(Zip64Mode.Always);
+            for (String[] entry : new String[][] {{CONTAINER, container("s.xml")}, {"s.xml", SCORE}}) {
+                zip.putArchiveEntry(new ZipArchiveEntry(entry[0]));
+                zip.write(utf8(entry[1]));
+                zip.closeArchiveEntry();
+            }
+        }
+        ScoreFile file = ScoreFile.of("a", Arrays.copyOf(channel.array(), (int) channel.size()));
+        String longer = ScoreTexts.partwise("<note/>".repeat(500));
+
+        assertThat(ScoreFile.of("b", file.withText(longer)).text()).isEqualTo(longer);
     }
 
     @ParameterizedTest

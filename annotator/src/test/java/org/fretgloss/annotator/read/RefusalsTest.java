@@ -53,6 +53,17 @@ class RefusalsTest {
     }
 
     @Test
+    void refusesACrowdOfNotesThatSoundTogether() throws ScoreException {
+        String more = note("A4", QUARTER) + "<backup><duration>" + QUARTER + "</duration></backup>";
+        assertThatExceptionOfType(ScoreException.class)
+                .isThrownBy(() -> read(notation(FULL, more.repeat(4_000))))
+                .withMessageContaining("bar 2")
+                .withMessageContaining("more than 200 notes sound together");
+        assertThat(read(notation(FULL, note("A4", 1).repeat(300))).solo().notes())
+                .hasSize(301);
+    }
+
+    @Test
     void refusesAScoreLongerThanAnyMusic() {
         assertThatExceptionOfType(ScoreException.class)
                 .isThrownBy(() -> read(notation(note("A4", 900_000_000), FULL)))

@@ -20,7 +20,7 @@ import org.xml.sax.SAXException;
  * The MusicXML 4.0 schema as the proxymusic jar carries it: simplified in metronome marks and lyrics' texts, otherwise
  * W3C's. The two schemas it imports are not in the jar; what it uses of them stands here.
  */
-final class MusicXmlSchema {
+public final class MusicXmlSchema {
 
     private static final Map<String, String> IMPORTED = Map.of("xml.xsd", """
             <xs:schema xmlns:xs="http://www.w3.org/2001/XMLSchema"
@@ -48,7 +48,7 @@ final class MusicXmlSchema {
      *
      * @throws SAXException if the score is not valid
      */
-    static void validate(String score) throws SAXException {
+    public static void validate(String score) throws SAXException {
         try {
             SCHEMA.newValidator().validate(new StreamSource(new StringReader(score)));
         } catch (IOException e) {

@@ -1,9 +1,11 @@
 package org.fretgloss.annotator.write;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.nio.charset.Charset;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +18,7 @@ import org.fretgloss.rule.Line;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ScoreWriterTest {
@@ -23,7 +26,28 @@ class ScoreWriterTest {
     private static final Stamp STAMP = new Stamp("1.2.3", Map.of());
 
     private static String annotate(String text, LineText... texts) throws ScoreException {
-        return ScoreWriter.annotate(ScoreScan.of(text), List.of(texts), STAMP);
+        return ScoreWriter.annotate(ScoreScan.of(text), List.of(texts), STAMP, UTF_8);
+    }
+
+    @ParameterizedTest
+    @DisplayName("what the encoding cannot hold becomes a character reference, and only that")
+    @CsvSource({
+        "US-ASCII,\u00BD \u266D3 \uD834\uDD1E,&#xBD; &#x266D;3 &#x1D11E;",
+        "ISO-8859-1,\u00BD \u266D3 \uD834\uDD1E,\u00BD &#x266D;3 &#x1D11E;",
+        "windows-1252,\u2026 \u266D,\u2026 &#x266D;",
+        "UTF-8,\u00BD \u266D3 \uD834\uDD1E,\u00BD \u266D3 \uD834\uDD1E"
+    })
+    void characterReferences(Charset charset, String text, String written) throws ScoreException {
+        String plain = ScoreTexts.partwise("<note><rest/></note>");
+
+        String annotated =
+                ScoreWriter.annotate(ScoreScan.of(plain), List.of(new LineText(Line.MOVES, 1, text)), STAMP, charset);
+
+        assertThat(annotated).contains("<text>" + written + "</text>");
+        assertThat(ScoreScan.of(annotated).ours())
+                .singleElement()
+                .satisfies(lyric -> assertThat(lyric.text()).isEqualTo(text));
+        assertThat(Stripper.strip(annotated)).isEqualTo(new Stripped(plain, 1, Stripped.Edits.NONE));
     }
 
     private static LineText box(int element) {
@@ -137,7 +161,8 @@ class ScoreWriterTest {
         String annotated = ScoreWriter.annotate(
                 ScoreScan.of(ScoreTexts.partwise("<note><rest/></note>")),
                 List.of(box(1), new LineText(Line.DEGREES, 1, "5")),
-                new Stamp("1.2.3", Map.of("chords", "A7 & <D7>\n\"E7\"")));
+                new Stamp("1.2.3", Map.of("chords", "A7 & <D7>\n\"E7\"")),
+                UTF_8);
 
         String text = ScoreScan.of(annotated).header().fields().get(0).text();
 

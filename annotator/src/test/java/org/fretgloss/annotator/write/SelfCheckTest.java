@@ -1,5 +1,6 @@
 package org.fretgloss.annotator.write;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -20,7 +21,7 @@ class SelfCheckTest {
 
     private static String annotate(String text) throws ScoreException {
         return ScoreWriter.annotate(
-                ScoreScan.of(text), List.of(new LineText(Line.BOX, 1, "box 1 fr5")), new Stamp("1", Map.of()));
+                ScoreScan.of(text), List.of(new LineText(Line.BOX, 1, "box 1 fr5")), new Stamp("1", Map.of()), UTF_8);
     }
 
     @Test

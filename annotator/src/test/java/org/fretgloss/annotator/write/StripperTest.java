@@ -1,5 +1,6 @@
 package org.fretgloss.annotator.write;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
@@ -19,7 +20,10 @@ class StripperTest {
 
     private static String annotate(String text) throws ScoreException {
         return ScoreWriter.annotate(
-                ScoreScan.of(text), List.of(new LineText(Line.MOVES, 1, "full 4→5")), new Stamp("1.2.3", Map.of()));
+                ScoreScan.of(text),
+                List.of(new LineText(Line.MOVES, 1, "full 4→5")),
+                new Stamp("1.2.3", Map.of()),
+                UTF_8);
     }
 
     @Test

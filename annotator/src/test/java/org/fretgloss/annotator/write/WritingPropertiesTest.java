@@ -1,31 +1,27 @@
 package org.fretgloss.annotator.write;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
-import java.nio.charset.Charset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
 import java.util.stream.LongStream;
-import org.fretgloss.annotator.file.Archives;
-import org.fretgloss.annotator.file.GeneratedScore;
 import org.fretgloss.annotator.file.ScoreException;
-import org.fretgloss.annotator.file.ScoreFile;
 import org.fretgloss.annotator.file.ScoreScan;
+import org.fretgloss.annotator.generated.GeneratedScore;
 import org.fretgloss.rule.Line;
 import org.junit.jupiter.api.DisplayName;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** What holds for every score, tried on many that were made up from seeds. */
 class WritingPropertiesTest {
 
-    private static final int SCORES = 300;
+    private static final int SCORES = 120;
 
     private static final Stamp STAMP = new Stamp("1.2.3", Map.of("chords", "A7 | <D7> & \"E♭7\""));
 
@@ -116,71 +112,12 @@ class WritingPropertiesTest {
                 .containsExactlyElementsOf(texts);
     }
 
-    @ParameterizedTest
-    @DisplayName("the same holds for the bytes, in every encoding")
-    @ValueSource(strings = {"UTF-8", "UTF-16LE", "UTF-16BE", "ISO-8859-1", "windows-1252", "US-ASCII", "UTF-32BE"})
-    void encodings(String name) throws ScoreException {
-        for (long seed = 0; seed < SCORES / 3; seed++) {
-            String original = GeneratedScore.of(seed)
-                    .text()
-                    .replace("version=\"1.0\"", "version=\"1.0\" encoding=\"" + name + "\"")
-                    .replace("\uD834\uDD1E", name.equals("US-ASCII") ? "e" : "\u00E9");
-            checkBytes(ScoreFile.of("score", original.getBytes(Charset.forName(name))), original, seed);
-        }
-    }
-
-    @ParameterizedTest
-    @DisplayName("the same holds for compressed scores, packed or stored")
-    @ValueSource(booleans = {true, false})
-    void archives(boolean stored) throws Exception {
-        for (long seed = 0; seed < SCORES / 3; seed++) {
-            String original = GeneratedScore.of(seed).text();
-            checkBytes(ScoreFile.of("score", Archives.mxl(original, stored)), original, seed);
-        }
-    }
-
-    private static void checkBytes(ScoreFile file, String original, long seed) throws ScoreException {
-        byte[] plain = file.withText(original);
-        byte[] output = file.withText(annotate(file.text(), texts(seed)));
-
-        SelfCheck.verify(file, original, output);
-
-        ScoreFile written = ScoreFile.of("written", output);
-        assertThat(written.withText(Stripper.strip(written.text()).text())).isEqualTo(plain);
-        assertThat(ScoreScan.of(written.text()).ours()).hasSameSizeAs(texts(seed));
-    }
-
-    @Test
-    @DisplayName("the made-up scores are as different as the properties need")
-    void generatorIsVaried() {
-        List<String> texts =
-                seeds().mapToObj(seed -> GeneratedScore.of(seed).text()).toList();
-
-        for (String feature : List.of(
-                "\r\n",
-                "\n  <",
-                "\t<",
-                "<m:note>",
-                "<identification/>",
-                "<miscellaneous/>",
-                "<!DOCTYPE",
-                "<play",
-                "<!-- <note>",
-                "<?keep",
-                "<lyric",
-                "CDATA")) {
-            assertThat(texts).as(feature).anyMatch(text -> text.contains(feature));
-        }
-        assertThat(texts).anyMatch(text -> text.indexOf('\r') < 0 && text.indexOf('\n') < 0);
-        assertThat(texts).anyMatch(text -> !text.contains("identification"));
-    }
-
     private static String annotated(long seed) throws ScoreException {
         return annotate(GeneratedScore.of(seed).text(), texts(seed));
     }
 
     private static String annotate(String text, List<LineText> texts) throws ScoreException {
-        return ScoreWriter.annotate(ScoreScan.of(text), texts, STAMP);
+        return ScoreWriter.annotate(ScoreScan.of(text), texts, STAMP, UTF_8);
     }
 
     /** Random texts of up to five lines, in document order and the order of lines; there may be none. */
