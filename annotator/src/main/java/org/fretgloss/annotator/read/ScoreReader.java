@@ -56,15 +56,17 @@ public final class ScoreReader {
             parts.add(PartReading.of(timeline, timelines, score, notices));
         }
         Notices notices = new Notices();
-        PartSource chosen = PartChoice.choose(profiles(parts), wanted, notices);
-        notices.addAll(noticesByPart.get(chosen.place()));
-        return reading(score, parts.get(chosen.place()), timelines, notices);
+        PartReading chosen = PartChoice.choose(profiles(PartPairing.joined(parts)), wanted, notices);
+        if (chosen.sources().size() > 1) {
+            notices.say(chosen.sources().stream().map(PartSource::label).collect(Collectors.joining(" and "))
+                    + " show the same notes and are read as one solo");
+        }
+        chosen.sources().forEach(source -> notices.addAll(noticesByPart.get(source.place())));
+        return reading(score, chosen, timelines, notices);
     }
 
     private static List<PartProfile> profiles(List<PartReading> parts) {
-        return parts.stream()
-                .map(part -> PartProfile.of(part.source(), part.strokes()))
-                .toList();
+        return parts.stream().map(PartProfile::of).toList();
     }
 
     private static Reading reading(ParsedScore score, PartReading part, List<Timeline> timelines, Notices notices) {

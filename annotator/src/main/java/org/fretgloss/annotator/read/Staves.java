@@ -32,6 +32,26 @@ final class Staves {
         return staves;
     }
 
+    /**
+     * These staves with those of another part below them.
+     *
+     * @param above how many staves of these there are
+     */
+    Staves withBelow(Staves others, int above) {
+        Staves both = new Staves();
+        both.take(this, 0);
+        both.take(others, above);
+        return both;
+    }
+
+    private void take(Staves part, int above) {
+        part.tablature.forEach(staff -> tablature.add(staff + above));
+        part.hidden.forEach(staff -> hidden.add(staff + above));
+        part.tunings.forEach((staff, details) -> tunings.put(staff + above, details));
+        capo = capo.isPresent() ? capo : part.capo;
+        lines = lines.isPresent() ? lines : part.lines;
+    }
+
     boolean isTablature(int staff) {
         return tablature.contains(staff);
     }
