@@ -9,7 +9,6 @@ import java.util.stream.Collectors;
 import org.fretgloss.annotator.file.NoteScanner;
 import org.fretgloss.annotator.file.ScoreException;
 import org.fretgloss.annotator.file.ScoreFile;
-import org.fretgloss.neck.Tuning;
 import org.fretgloss.solo.Solo;
 
 /** From the text of a score to the solo in it. */
@@ -70,18 +69,18 @@ public final class ScoreReader {
     }
 
     private static Reading reading(ParsedScore score, PartReading part, List<Timeline> timelines, Notices notices) {
-        Tuning tuning = TuningReader.read(part.staves(), part.strokes(), notices);
-        List<Sounding> struck =
-                WordedBends.read(PitchReader.read(part.strokes(), tuning, notices), part.timeline(), part.bars());
+        Tunings tunings = TuningReader.read(part.staves(), part.bars(), part.strokes(), notices);
+        List<Sounding> struck = WordedBends.read(
+                PitchReader.read(part.strokes(), part.staves(), tunings, notices), part.timeline(), part.bars());
         List<Sounding> sounding = SplitBends.joined(GraceBends.moved(struck));
         Solo solo = new Solo(
                 score.title(),
                 part.source().part(),
-                tuning,
-                !part.staves().tunings().isEmpty(),
+                tunings.first(),
+                part.staves().declareATuning(),
                 part.bars(),
                 NoteAssembler.notes(sounding, notices),
-                ChordMarks.read(part.timeline(), timelines, part.bars(), tuning, notices),
+                ChordMarks.read(part.timeline(), timelines, part.bars(), tunings.first(), notices),
                 Tempos.read(timelines, part.bars()));
         Map<Integer, Integer> carriers = Carriers.of(sounding, part.elements(), part.staves(), notices);
         return new Reading(
