@@ -1,5 +1,6 @@
 package org.fretgloss.annotator.read;
 
+import java.util.List;
 import java.util.Optional;
 import org.fretgloss.neck.StringFret;
 import org.fretgloss.pitch.Pitch;
@@ -41,6 +42,31 @@ record NoteElement(
         Optional<StringFret> place,
         int transposition,
         Marks marks) {
+
+    /**
+     * The element in the same bar of another part, under its staves.
+     *
+     * @param bars the other part's
+     * @param staves how many staves it has
+     */
+    NoteElement movedTo(List<Bar> bars, int staves) {
+        return new NoteElement(
+                ordinal,
+                bars.get(bar.index()),
+                onset,
+                duration,
+                staff + staves,
+                voice,
+                chordMember,
+                grace,
+                hidden,
+                tieStart,
+                tieStop,
+                pitch,
+                place,
+                transposition,
+                marks);
+    }
 
     Fraction end() {
         return onset.plus(duration);

@@ -3,6 +3,7 @@ package org.fretgloss.annotator.read;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.fretgloss.annotator.file.ScoreException;
 
@@ -17,45 +18,38 @@ final class PartChoice {
      * @param wanted a part's identifier, its place counted from 1, or its name in any capitals
      * @throws ScoreException if the wanted part is not there or does not sound, or no part sounds
      */
-    static PartSource choose(List<PartProfile> parts, Optional<String> wanted, Notices notices) throws ScoreException {
+    static PartReading choose(List<PartProfile> parts, Optional<String> wanted, Notices notices) throws ScoreException {
         List<PartProfile> sounding = parts.stream().filter(PartProfile::sounds).toList();
         if (wanted.isPresent()) {
             PartProfile part = find(parts, wanted.get().strip());
             if (!part.sounds()) {
-                throw new ScoreException(part.source().label() + " has no notes that sound with a pitch");
+                throw new ScoreException(part.part().source().label() + " has no notes that sound with a pitch");
             }
-            return part.source();
+            return part.part();
         }
         if (sounding.isEmpty()) {
             throw new ScoreException("the score has no notes that sound with a pitch: there is no solo to read");
         }
         PartProfile likeliest = sounding.stream()
                 .max(Comparator.comparingDouble(PartProfile::weight)
-                        .thenComparing(part -> -part.source().place()))
+                        .thenComparing(profile -> -profile.part().source().place()))
                 .orElseThrow();
         if (sounding.size() > 1) {
-            notices.say(likeliest.source().label() + " is read as the solo; --part chooses another: "
+            notices.say(likeliest.part().source().label() + " is read as the solo; --part chooses another: "
                     + names(sounding.stream()
-                            .filter(part ->
-                                    part.source().place() != likeliest.source().place())
+                            .filter(profile -> !profile.equals(likeliest))
                             .toList()));
         }
-        return likeliest.source();
+        return likeliest.part();
     }
 
     private static PartProfile find(List<PartProfile> parts, String wanted) throws ScoreException {
-        List<PartProfile> found = parts.stream()
-                .filter(part -> part.source().part().id().equals(wanted))
-                .toList();
+        List<PartProfile> found = having(parts, source -> source.part().id().equals(wanted));
         if (found.isEmpty()) {
-            found = parts.stream()
-                    .filter(part -> part.source().part().name().equalsIgnoreCase(wanted))
-                    .toList();
+            found = having(parts, source -> source.part().name().equalsIgnoreCase(wanted));
         }
         if (found.isEmpty()) {
-            found = parts.stream()
-                    .filter(part -> String.valueOf(part.source().place() + 1).equals(wanted))
-                    .toList();
+            found = having(parts, source -> String.valueOf(source.place() + 1).equals(wanted));
         }
         if (found.isEmpty()) {
             throw new ScoreException("there is no part '" + wanted + "'; the score has " + names(parts));
@@ -67,9 +61,18 @@ final class PartChoice {
         return found.get(0);
     }
 
+    /** Either part of a pair stands for both. */
+    private static List<PartProfile> having(List<PartProfile> parts, Predicate<PartSource> wanted) {
+        return parts.stream()
+                .filter(profile -> profile.part().sources().stream().anyMatch(wanted))
+                .toList();
+    }
+
     private static String names(List<PartProfile> parts) {
         return parts.stream()
-                .map(part -> (part.source().place() + 1) + " " + part.source().label())
+                .flatMap(profile -> profile.part().sources().stream())
+                .sorted(Comparator.comparing(PartSource::place))
+                .map(source -> (source.place() + 1) + " " + source.label())
                 .collect(Collectors.joining(", "));
     }
 }

@@ -15,9 +15,27 @@ import org.fretgloss.solo.Part;
  */
 record PartSource(int place, Part part, Set<Integer> programs, List<ScorePartwise.Part.Measure> measures) {
 
+    private static final int FIRST_GUITAR = 25;
+    private static final int LAST_GUITAR = 32;
+    private static final int LAST_BASS = 40;
+
     PartSource {
         programs = Set.copyOf(programs);
         measures = List.copyOf(measures);
+    }
+
+    /** General MIDI has guitars at programs 25 to 32, counted from 1. */
+    boolean playsGuitar() {
+        return programs.stream().anyMatch(program -> program >= FIRST_GUITAR && program <= LAST_GUITAR);
+    }
+
+    /** General MIDI has basses at programs 33 to 40, counted from 1. */
+    boolean playsBass() {
+        return programs.stream().anyMatch(program -> program > LAST_GUITAR && program <= LAST_BASS);
+    }
+
+    boolean playsGuitarOrBass() {
+        return playsGuitar() || playsBass();
     }
 
     /** How messages call it: its name, or its identifier where it has none. */

@@ -3,7 +3,6 @@ package org.fretgloss.annotator.read;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.fretgloss.neck.StringFret;
 import org.fretgloss.neck.Tuning;
 import org.fretgloss.pitch.Pitch;
@@ -13,27 +12,31 @@ import org.fretgloss.pitch.Pitch;
  * elsewhere the written pitch says it, moved by what the staff's other notes show or by what the part declares.
  *
  * <p>A clef with an octave change moves the picture and not the pitch element (MusicXML: the octave of a pitch is 4 from
- * middle C up, under whatever clef), so it is not asked.
+ * middle C up, under whatever clef), so it is not added. But a part without frets whose clef and transposition
+ * both say the octave means one octave, not two: its notes stand where a guitarist reads them.
  */
 final class PitchReader {
 
     private static final int HIGHEST_FRET = 36;
+    private static final int OCTAVE = 12;
 
-    private final Tuning tuning;
+    private final Tunings tunings;
+    private final Staves staves;
     private final PitchOffsets offsets;
     private final Notices notices;
 
-    private PitchReader(Tuning tuning, PitchOffsets offsets, Notices notices) {
-        this.tuning = tuning;
+    private PitchReader(Tunings tunings, Staves staves, PitchOffsets offsets, Notices notices) {
+        this.tunings = tunings;
+        this.staves = staves;
         this.offsets = offsets;
         this.notices = notices;
     }
 
     /** The strokes' sound, in the order of time; strokes without any are left out. */
-    static List<Sounding> read(List<Stroke> strokes, Tuning tuning, Notices notices) {
-        PitchOffsets offsets = PitchOffsets.of(strokes, tuning);
+    static List<Sounding> read(List<Stroke> strokes, Staves staves, Tunings tunings, Notices notices) {
+        PitchOffsets offsets = PitchOffsets.of(strokes, tunings);
         offsets.tell(notices);
-        PitchReader reader = new PitchReader(tuning, offsets, notices);
+        PitchReader reader = new PitchReader(tunings, staves, offsets, notices);
         List<Sounding> sounding = new ArrayList<>();
         strokes.forEach(stroke -> reader.read(stroke).ifPresent(sounding::add));
         sounding.sort(Sounding.IN_TIME);
@@ -42,9 +45,7 @@ final class PitchReader {
 
     private Optional<Sounding> read(Stroke stroke) {
         Optional<StringFret> place = stroke.place().filter(at -> isOnTheNeck(at, stroke));
-        int declared = -stroke.first().transposition();
-        OptionalInt shown = offsets.of(stroke.staff());
-        int offset = shown.orElse(declared);
+        int offset = offsets.of(stroke.staff()).orElseGet(() -> declared(stroke));
         Optional<Pitch> pitch = place.isPresent() && !isWrittenAsHeard(stroke)
                 ? place.map(at -> fretted(stroke, at, offset))
                 : stroke.first().pitch().map(written -> Spelling.of(written.midi() - offset, written, offset, 0));
@@ -59,7 +60,19 @@ final class PitchReader {
                 stroke.marks().bends()));
     }
 
+    /** The offset that the staff declares by its transposition. */
+    private int declared(Stroke stroke) {
+        int transposition = stroke.first().transposition();
+        int octaves = staves.clefOctaves(stroke.staff());
+        boolean saidTwice = octaves != 0 && Integer.signum(octaves) == transposition / OCTAVE;
+        if (saidTwice) {
+            notices.say("clef and transposition both say the octave, which is counted once");
+        }
+        return saidTwice ? OCTAVE * Integer.signum(octaves) - transposition : -transposition;
+    }
+
     private Pitch fretted(Stroke stroke, StringFret at, int offset) {
+        Tuning tuning = tunings.at(stroke.onset());
         Optional<HarmonicTone> harmonic = stroke.marks().harmonic();
         int midi = harmonic.map(tone -> tuning.openMidi(at.string()) + Harmonics.semitones(tone, at.fret()))
                 .orElseGet(() -> tuning.midi(at));
@@ -78,6 +91,7 @@ final class PitchReader {
     }
 
     private boolean isOnTheNeck(StringFret at, Stroke stroke) {
+        Tuning tuning = tunings.at(stroke.onset());
         if (!tuning.hasString(at.string())) {
             notices.say(
                     "string " + at.string() + " is not on an instrument with " + tuning.size()

@@ -12,8 +12,8 @@ import org.fretgloss.solo.Solo;
  * @param solo the solo
  * @param carriers from a note's ordinal to the ordinal of the note element that bears its lyrics; a note for which none may
  *     bear any is absent
- * @param partElements ordinals of all note elements of the solo's part, rests and cues too: a lyric's number must be free
- *     in all of them
+ * @param partElements ordinals of all note elements of the solo's part, or of both parts of a guitar that stands in two,
+ *     rests and cues too: a lyric's number must be free in all of them
  * @param notices what the user is told once
  * @param parts all parts of the score, in its order
  */

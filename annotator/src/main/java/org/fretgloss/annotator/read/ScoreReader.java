@@ -9,7 +9,6 @@ import java.util.stream.Collectors;
 import org.fretgloss.annotator.file.NoteScanner;
 import org.fretgloss.annotator.file.ScoreException;
 import org.fretgloss.annotator.file.ScoreFile;
-import org.fretgloss.neck.Tuning;
 import org.fretgloss.solo.Solo;
 
 /** From the text of a score to the solo in it. */
@@ -56,32 +55,34 @@ public final class ScoreReader {
             parts.add(PartReading.of(timeline, timelines, score, notices));
         }
         Notices notices = new Notices();
-        PartSource chosen = PartChoice.choose(profiles(parts), wanted, notices);
+        PartReading chosen = PartChoice.choose(profiles(PartPairing.joined(parts)), wanted, notices);
+        if (chosen.sources().size() > 1) {
+            notices.say(chosen.sources().stream().map(PartSource::label).collect(Collectors.joining(" and "))
+                    + " show the same notes and are read as one solo");
+        }
         notices.addAll(score.strangers());
-        notices.addAll(noticesByPart.get(chosen.place()));
-        return reading(score, parts.get(chosen.place()), timelines, notices);
+        chosen.sources().forEach(source -> notices.addAll(noticesByPart.get(source.place())));
+        return reading(score, chosen, timelines, notices);
     }
 
     private static List<PartProfile> profiles(List<PartReading> parts) {
-        return parts.stream()
-                .map(part -> PartProfile.of(part.source(), part.strokes()))
-                .toList();
+        return parts.stream().map(PartProfile::of).toList();
     }
 
     private static Reading reading(ParsedScore score, PartReading part, List<Timeline> timelines, Notices notices)
             throws ScoreException {
-        Tuning tuning = TuningReader.read(part.staves(), part.strokes(), notices);
-        List<Sounding> struck =
-                WordedBends.read(PitchReader.read(part.strokes(), tuning, notices), part.timeline(), part.bars());
+        Tunings tunings = TuningReader.read(part.staves(), part.bars(), part.strokes(), notices);
+        List<Sounding> struck = WordedBends.read(
+                PitchReader.read(part.strokes(), part.staves(), tunings, notices), part.timeline(), part.bars());
         List<Sounding> sounding = SplitBends.joined(GraceBends.moved(struck));
         Solo solo = Crowd.checked(new Solo(
                 score.title(),
                 part.source().part(),
-                tuning,
-                !part.staves().tunings().isEmpty(),
+                tunings.first(),
+                part.staves().declareATuning(),
                 part.bars(),
                 NoteAssembler.notes(sounding, notices),
-                ChordMarks.read(part.timeline(), timelines, part.bars(), tuning, notices),
+                ChordMarks.read(part.timeline(), timelines, part.bars(), tunings.first(), notices),
                 Tempos.read(timelines, part.bars())));
         Map<Integer, Integer> carriers = Carriers.of(sounding, part.elements(), part.staves(), notices);
         return new Reading(

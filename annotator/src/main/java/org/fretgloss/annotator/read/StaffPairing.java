@@ -21,9 +21,6 @@ import org.fretgloss.time.Fraction;
  */
 final class StaffPairing {
 
-    /** Strokes of one sort that begin together: main notes, or the grace notes before them. */
-    private record Moment(Fraction onset, boolean grace) {}
-
     /** From the stroke on the notation staff to the one on the tablature staff. */
     private final IdentityHashMap<Stroke, Stroke> twins = new IdentityHashMap<>();
 
@@ -40,8 +37,7 @@ final class StaffPairing {
     static List<Stroke> pair(List<Stroke> strokes, Staves staves) {
         Map<Boolean, Map<Moment, List<Stroke>>> moments = strokes.stream()
                 .collect(Collectors.partitioningBy(
-                        stroke -> staves.isTablature(stroke.staff()),
-                        Collectors.groupingBy(stroke -> new Moment(stroke.onset(), stroke.grace()))));
+                        stroke -> staves.isTablature(stroke.staff()), Collectors.groupingBy(Moment::of)));
         Map<Moment, List<Stroke>> notation = moments.getOrDefault(false, Map.of());
         Map<Moment, List<Stroke>> tablature = moments.getOrDefault(true, Map.of());
         StaffPairing pairing = new StaffPairing();

@@ -1,5 +1,6 @@
 package org.fretgloss.annotator.read;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -17,8 +18,8 @@ final class Staves {
 
     private final Set<Integer> tablature = new HashSet<>();
     private final Set<Integer> hidden = new HashSet<>();
-    private final Map<Integer, StaffDetails> tunings = new HashMap<>();
-    private OptionalInt capo = OptionalInt.empty();
+    private final List<Placed<StaffDetails>> declared = new ArrayList<>();
+    private final Map<Integer, Integer> clefOctaves = new HashMap<>();
     private OptionalInt lines = OptionalInt.empty();
 
     private Staves() {}
@@ -27,9 +28,31 @@ final class Staves {
         Staves staves = new Staves();
         for (Placed<Attributes> placed : part.attributes()) {
             placed.item().getClef().forEach(staves::clef);
-            placed.item().getStaffDetails().forEach(staves::details);
+            placed.item()
+                    .getStaffDetails()
+                    .forEach(details -> staves.take(new Placed<>(details, placed.bar(), placed.at())));
         }
         return staves;
+    }
+
+    /**
+     * These staves with those of another part below them.
+     *
+     * @param above how many staves of these there are
+     */
+    Staves withBelow(Staves others, int above) {
+        Staves both = new Staves();
+        both.take(this, 0);
+        both.take(others, above);
+        return both;
+    }
+
+    private void take(Staves part, int above) {
+        part.tablature.forEach(staff -> tablature.add(staff + above));
+        part.hidden.forEach(staff -> hidden.add(staff + above));
+        part.clefOctaves.forEach((staff, octaves) -> clefOctaves.put(staff + above, octaves));
+        declared.addAll(part.declared);
+        lines = lines.isPresent() ? lines : part.lines;
     }
 
     boolean isTablature(int staff) {
@@ -40,17 +63,19 @@ final class Staves {
         return hidden.contains(staff);
     }
 
-    /** The first tuning that each staff declares, lowest staff number first. */
-    List<StaffDetails> tunings() {
-        return tunings.entrySet().stream()
-                .sorted(Map.Entry.comparingByKey())
-                .map(Map.Entry::getValue)
-                .toList();
+    /** Everything that the staves declare of lines, tunings and capos, in the order of the document. */
+    List<Placed<StaffDetails>> details() {
+        return List.copyOf(declared);
     }
 
-    /** The first capo that a staff declares. */
-    OptionalInt capo() {
-        return capo;
+    boolean declareATuning() {
+        return declared.stream()
+                .anyMatch(placed -> !placed.item().getStaffTuning().isEmpty());
+    }
+
+    /** By how many octaves a staff's first clef has its notes sound above where an ordinary clef would: -1 for a small 8 below. */
+    int clefOctaves(int staff) {
+        return clefOctaves.getOrDefault(staff, 0);
     }
 
     /** How many lines a tablature staff says it has. */
@@ -62,20 +87,19 @@ final class Staves {
         if (clef.getSign() == ClefSign.TAB) {
             tablature.add(Numbers.whole(clef.getNumber()).orElse(1));
         }
+        clefOctaves.putIfAbsent(
+                Numbers.whole(clef.getNumber()).orElse(1),
+                Numbers.whole(clef.getClefOctaveChange()).orElse(0));
     }
 
-    private void details(StaffDetails details) {
+    private void take(Placed<StaffDetails> placed) {
+        StaffDetails details = placed.item();
+        declared.add(placed);
         int staff = Numbers.whole(details.getNumber()).orElse(1);
         if (details.getPrintObject() == YesNo.NO) {
             hidden.add(staff);
         } else if (details.getPrintObject() == YesNo.YES) {
             hidden.remove(staff);
-        }
-        if (!details.getStaffTuning().isEmpty()) {
-            tunings.putIfAbsent(staff, details);
-        }
-        if (capo.isEmpty()) {
-            capo = Numbers.whole(details.getCapo());
         }
         if (tablature.contains(staff) && lines.isEmpty()) {
             lines = Numbers.whole(details.getStaffLines());

@@ -2,6 +2,7 @@ package org.fretgloss.annotator.read;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.fretgloss.neck.StringFret;
 import org.fretgloss.time.Fraction;
@@ -60,6 +61,11 @@ record Stroke(List<NoteElement> elements, boolean tieOpen, Optional<StringFret> 
                 continuation.tieOpen,
                 place,
                 marks.thenOf(continuation.marks));
+    }
+
+    /** The stroke with its elements moved elsewhere. */
+    Stroke mapped(UnaryOperator<NoteElement> move) {
+        return new Stroke(elements.stream().map(move).toList(), tieOpen, place, marks);
     }
 
     Stroke withBends(List<BendStep> steps) {

@@ -2,6 +2,7 @@ package org.fretgloss.annotator.read;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.audiveris.proxymusic.Attributes;
 import org.audiveris.proxymusic.Direction;
 import org.audiveris.proxymusic.Harmony;
@@ -36,6 +37,22 @@ record Timeline(
         directions = List.copyOf(directions);
         sounds = List.copyOf(sounds);
         attributes = List.copyOf(attributes);
+    }
+
+    /** This part with another that shows the same music as tablature: chord symbols that stand in both count once. */
+    Timeline withTablature(Timeline tablature) {
+        return new Timeline(
+                source,
+                measures,
+                both(notes, tablature.notes),
+                harmonies.isEmpty() ? tablature.harmonies : harmonies,
+                both(directions, tablature.directions),
+                both(sounds, tablature.sounds),
+                attributes);
+    }
+
+    private static <T> List<T> both(List<T> first, List<T> second) {
+        return Stream.concat(first.stream(), second.stream()).toList();
     }
 
     /** What the longest voice of a bar fills; nothing past the part's end. */

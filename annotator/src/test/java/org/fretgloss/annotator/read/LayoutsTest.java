@@ -10,10 +10,13 @@ import static org.fretgloss.annotator.read.Scores.element;
 import static org.fretgloss.annotator.read.Scores.inChord;
 import static org.fretgloss.annotator.read.Scores.length;
 import static org.fretgloss.annotator.read.Scores.notes;
+import static org.fretgloss.annotator.read.Scores.part;
 import static org.fretgloss.annotator.read.Scores.partwise;
 import static org.fretgloss.annotator.read.Scores.pitch;
 import static org.fretgloss.annotator.read.Scores.place;
+import static org.fretgloss.annotator.read.Scores.read;
 import static org.fretgloss.annotator.read.Scores.rest;
+import static org.fretgloss.annotator.read.Scores.score;
 import static org.fretgloss.annotator.read.Scores.tabClef;
 
 import java.util.ArrayList;
@@ -76,6 +79,18 @@ class LayoutsTest {
             notation[i] += backup(BAR) + tablature[i];
         }
         assertThat(described(partwise(beginning, notation))).isEqualTo(expected(solo));
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void notationAndTablatureInTwoParts(int seed) throws ScoreException {
+        List<Struck> solo = solo(seed);
+        String tablature = attributes(FOUR_FOUR + tabClef(1) + details("", STANDARD_TUNING));
+        String score = score(
+                part("Notation", attributes(FOUR_FOUR), bars(solo, 1, false, 1)),
+                part("Tablature", tablature, bars(solo, 0, true, 1)));
+        assertThat(described(score)).isEqualTo(expected(solo));
+        assertThat(read(score).solo().part().name()).isEqualTo("Notation");
     }
 
     @ParameterizedTest

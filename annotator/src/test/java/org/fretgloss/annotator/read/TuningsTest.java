@@ -100,7 +100,10 @@ class TuningsTest {
                 "<staff-tuning line=\"6\"><tuning-step>E</tuning-step><tuning-octave>4</tuning-octave></staff-tuning>";
         String score = partwise(attributes(FOUR_FOUR + tabClef(1) + details("", half)), fretted(2, 8, QUARTER));
         assertThat(read(score).solo().tuning()).isEqualTo(Tuning.STANDARD);
-        assertThat(notices(score)).contains("the tuning in the score is incomplete, so standard tuning is taken");
+        assertThat(notices(score))
+                .contains(
+                        "the tuning in the score is incomplete, so it is passed over",
+                        "the score does not say how the strings are tuned, so standard tuning is taken: E A D G B E");
     }
 
     @ParameterizedTest
