@@ -153,9 +153,7 @@ public final class Fretgloss {
 
     /** Marks, and the doubts that the teacher has not let stand; hints are for whoever asks {@code check} for them. */
     private static List<Gloss> unsilenced(Solo solo, List<Gloss> glosses, Corrections corrections) {
-        List<Gloss> accepted = Silenced.of(solo, glosses, Set.of(), corrections).accepted();
-        return glosses.stream()
-                .filter(gloss -> !accepted.contains(gloss))
+        return Silenced.of(solo, glosses, Set.of(), corrections).open().stream()
                 .filter(gloss -> gloss.finding()
                         .doubt()
                         .filter(doubt -> !doubt.severity().isAtLeast(Severity.WARNING))

@@ -1,7 +1,8 @@
 package org.fretgloss.checks;
 
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.rule.Finding;
@@ -26,7 +27,13 @@ final class BarLength implements Rule {
     @Override
     public Stream<Finding> examine(Analysis analysis, Settings settings) {
         Solo solo = analysis.solo();
-        return solo.bars().stream().filter(bar -> isWrong(solo, bar)).flatMap(bar -> found(solo, bar).stream());
+        Map<Integer, List<Note>> notes = solo.notes().stream()
+                .collect(Collectors.groupingBy(note -> note.bar().index()));
+        return solo.bars().stream()
+                .filter(bar -> isWrong(solo, bar))
+                .map(bar -> notes.getOrDefault(bar.index(), List.of()))
+                .filter(inBar -> !inBar.isEmpty())
+                .map(BarLength::found);
     }
 
     private static boolean isWrong(Solo solo, Bar bar) {
@@ -60,21 +67,18 @@ final class BarLength implements Rule {
         return first.isPickUp() ? first.length() : Fraction.ZERO;
     }
 
-    private static Optional<Finding> found(Solo solo, Bar bar) {
-        List<Note> notes =
-                solo.notes().stream().filter(note -> note.bar().equals(bar)).toList();
+    private static Finding found(List<Note> notes) {
+        Bar bar = notes.get(0).bar();
         Fraction beat = bar.meter().beatLength();
-        return notes.stream()
-                .findFirst()
-                .map(first -> Finding.at(first)
-                        .to(notes.get(notes.size() - 1))
-                        .doubt(Severity.ERROR)
-                        .explain("The bar holds %s beats, and %s asks for %s."
-                                .formatted(
-                                        Glyphs.of(bar.filled().dividedBy(beat)),
-                                        bar.meter(),
-                                        Glyphs.of(bar.meter().barLength().dividedBy(beat))))
-                        .value("beats", bar.filled().dividedBy(beat))
-                        .build());
+        return Finding.at(notes.get(0))
+                .to(notes.get(notes.size() - 1))
+                .doubt(Severity.ERROR)
+                .explain("The bar holds %s beats, and %s asks for %s."
+                        .formatted(
+                                Glyphs.of(bar.filled().dividedBy(beat)),
+                                bar.meter(),
+                                Glyphs.of(bar.meter().barLength().dividedBy(beat))))
+                .value("beats", bar.filled().dividedBy(beat))
+                .build();
     }
 }

@@ -1,7 +1,7 @@
 package org.fretgloss.checks;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.analysis.ChordSpan;
@@ -13,7 +13,6 @@ import org.fretgloss.rule.Option;
 import org.fretgloss.rule.Rule;
 import org.fretgloss.rule.Settings;
 import org.fretgloss.rule.Severity;
-import org.fretgloss.solo.Bar;
 import org.fretgloss.solo.Note;
 import org.fretgloss.time.Fraction;
 
@@ -44,16 +43,16 @@ final class ChordSymbolRule implements Rule {
         if (analysis.harmony().source() != Harmony.Source.SCORE) {
             return Stream.of();
         }
-        List<Finding> findings = new ArrayList<>();
-        for (ChordSpan span : analysis.harmony().spans()) {
-            List<Note> notes = notesIn(analysis, span);
-            if (span.chord().isPresent()) {
-                fought(analysis, span, span.chord().get(), notes, settings.get(NOTES))
-                        .forEach(findings::add);
-            }
-        }
-        bare(analysis, settings.get(BARS)).forEach(findings::add);
-        return findings.stream();
+        Stream<Finding> fought = analysis.harmony().spans().stream()
+                .filter(span -> lastsTwoBars(analysis, span))
+                .flatMap(span ->
+                        span.chord().flatMap(chord -> fought(analysis, span, chord, settings.get(NOTES))).stream());
+        return Stream.concat(fought, bare(analysis, settings.get(BARS)).stream());
+    }
+
+    private static boolean lastsTwoBars(Analysis analysis, ChordSpan span) {
+        Fraction barLength = analysis.solo().barAt(span.start()).meter().barLength();
+        return !span.end().minus(span.start()).isLessThan(barLength.times(Fraction.of(BARS_THAT_TELL)));
     }
 
     private static List<Note> notesIn(Analysis analysis, ChordSpan span) {
@@ -64,15 +63,13 @@ final class ChordSymbolRule implements Rule {
                 .toList();
     }
 
-    private static Stream<Finding> fought(
-            Analysis analysis, ChordSpan span, ChordSymbol chord, List<Note> notes, int enough) {
-        boolean lasts = !span.end().minus(span.start()).isLessThan(barsLong(analysis, span.start()));
-        boolean fights = notes.size() >= enough
-                && notes.stream().noneMatch(note -> chord.contains(Math.floorMod(note.heardMidi(), 12)));
-        if (!lasts || !fights) {
-            return Stream.of();
+    private static Optional<Finding> fought(Analysis analysis, ChordSpan span, ChordSymbol chord, int enough) {
+        List<Note> notes = notesIn(analysis, span);
+        if (notes.size() < enough
+                || notes.stream().anyMatch(note -> chord.contains(Math.floorMod(note.heardMidi(), 12)))) {
+            return Optional.empty();
         }
-        return Stream.of(Finding.at(notes.get(0))
+        return Optional.of(Finding.at(notes.get(0))
                 .to(notes.get(notes.size() - 1))
                 .doubt(Severity.WARNING)
                 .explain("None of the %d notes over %s is a tone of it: the chord, or its root, looks like a slip."
@@ -81,30 +78,25 @@ final class ChordSymbolRule implements Rule {
                 .build());
     }
 
-    private static Fraction barsLong(Analysis analysis, Fraction start) {
-        Bar bar = analysis.solo().barAt(start);
-        return bar.meter().barLength().times(Fraction.of(BARS_THAT_TELL));
-    }
-
     /** Where the score has symbols, but none for a long time: an "N.C." says that none is meant, and is no gap. */
-    private static Stream<Finding> bare(Analysis analysis, int enough) {
+    private static Optional<Finding> bare(Analysis analysis, int enough) {
         if (analysis.solo().chords().isEmpty()) {
-            return Stream.of();
+            return Optional.empty();
         }
         Fraction first = analysis.solo().chords().get(0).onset();
         List<Note> before = analysis.solo().notes().stream()
                 .filter(note -> note.onset().isLessThan(first))
                 .toList();
         if (before.isEmpty()) {
-            return Stream.of();
+            return Optional.empty();
         }
         long bars = analysis.solo().bars().stream()
                 .filter(bar -> !bar.start().isLessThan(before.get(0).bar().start())
                         && !bar.end().isMoreThan(first))
                 .count();
         return bars < enough
-                ? Stream.of()
-                : Stream.of(Finding.at(before.get(0))
+                ? Optional.empty()
+                : Optional.of(Finding.at(before.get(0))
                         .doubt(Severity.HINT)
                         .explain("The first %d bars have no chord symbol, and the bars after them do.".formatted(bars))
                         .value("bars", (int) bars)

@@ -16,7 +16,6 @@ import org.fretgloss.rule.Severity;
 import org.fretgloss.rule.Suggestion;
 import org.fretgloss.solo.Attack;
 import org.fretgloss.solo.Note;
-import org.fretgloss.solo.Technique;
 
 /** A note for which the hand leaves its box and comes back, though the box holds the same pitch on another string. */
 final class LikelyString implements Rule {
@@ -39,19 +38,16 @@ final class LikelyString implements Rule {
         int jump = settings.get(JUMP);
         Pauses pauses = Pauses.of(analysis.silences());
         return analysis.solo().notes().stream()
-                .filter(note -> isPlain(note) && Math.abs(analysis.boxes().reachOf(note)) >= jump)
+                .filter(note -> isFree(note) && Math.abs(analysis.boxes().reachOf(note)) >= jump)
                 .filter(note -> jumpsThereAndBack(analysis, pauses, note))
                 .flatMap(note -> insideBox(analysis, note).map(meant -> found(analysis, note, meant)).stream());
     }
 
-    /** Picked, and not on its way anywhere: of a slide, a hammer-on or a harmonic the string is meant. */
-    private static boolean isPlain(Note note) {
-        return note.isPitched()
+    /** Of a slide, a hammer-on, a tap or a bend the string is meant. */
+    private static boolean isFree(Note note) {
+        return Fretted.isPlain(note)
                 && note.attack() == Attack.PICKED
-                && note.bend().isEmpty()
-                && note.at().filter(at -> !at.isOpen()).isPresent()
-                && Stream.of(Technique.HARMONIC, Technique.SLIDE_IN, Technique.SLIDE_OUT)
-                        .noneMatch(note::has);
+                && note.bend().isEmpty();
     }
 
     private static boolean jumpsThereAndBack(Analysis analysis, Pauses pauses, Note note) {
@@ -84,7 +80,7 @@ final class LikelyString implements Rule {
     }
 
     private static Finding found(Analysis analysis, Note note, StringFret meant) {
-        int frets = Math.abs(analysis.boxes().reachOf(note));
+        int frets = analysis.boxes().reachOf(note);
         Box box = analysis.boxes().boxOf(note).orElseThrow();
         return Finding.at(note)
                 .doubt(Severity.WARNING, Suggestion.of(meant, note.pitch()))
@@ -94,10 +90,10 @@ final class LikelyString implements Rule {
                                         box.number(),
                                         box.lowestFret(),
                                         box.highestFret(),
-                                        frets,
+                                        Math.abs(frets),
                                         note.pitch(),
                                         meant.string()))
-                .value("frets", analysis.boxes().reachOf(note))
+                .value("frets", frets)
                 .build();
     }
 }

@@ -15,7 +15,6 @@ import org.fretgloss.rule.Suggestion;
 import org.fretgloss.solo.Attack;
 import org.fretgloss.solo.Note;
 import org.fretgloss.solo.Solo;
-import org.fretgloss.solo.Technique;
 
 /** A note alone that is fretted twelve frets from where its pitch or its neighbours say. */
 final class OctaveFret implements Rule {
@@ -90,23 +89,20 @@ final class OctaveFret implements Rule {
         return Math.abs(one.fret() - other.fret()) <= NEAR;
     }
 
+    /** A tapping finger comes from the other hand. */
     private static boolean isFretted(Note note) {
-        return note.at().filter(at -> !at.isOpen()).isPresent()
-                && note.isPitched()
-                && note.attack() != Attack.TAPPED
-                && !note.has(Technique.HARMONIC)
-                && !note.has(Technique.SLIDE_IN)
-                && !note.has(Technique.SLIDE_OUT);
+        return Fretted.isPlain(note) && note.attack() != Attack.TAPPED;
     }
 
+    /** With the fret that was meant, where the neck has it. */
     private static Finding found(Analysis analysis, Note note, StringFret meant, String why) {
         int frets = meant.fret() - note.at().orElseThrow().fret();
-        return Finding.at(note)
-                .doubt(
-                        Severity.WARNING,
-                        Suggestion.of(meant, analysis.homeAt(note).spell(note.midi() + frets)))
-                .explain(why)
-                .value("frets", frets)
+        Finding.Builder finding = Finding.at(note).explain(why).value("frets", frets);
+        return (Neck.holds(meant)
+                        ? finding.doubt(
+                                Severity.WARNING,
+                                Suggestion.of(meant, analysis.homeAt(note).spell(note.midi() + frets)))
+                        : finding.doubt(Severity.WARNING))
                 .build();
     }
 }

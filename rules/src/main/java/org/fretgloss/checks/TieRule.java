@@ -1,5 +1,6 @@
 package org.fretgloss.checks;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
@@ -10,7 +11,6 @@ import org.fretgloss.rule.Rule;
 import org.fretgloss.rule.Settings;
 import org.fretgloss.rule.Severity;
 import org.fretgloss.solo.Note;
-import org.fretgloss.solo.Solo;
 import org.fretgloss.solo.Technique;
 
 /** A tie to another fret or string, or a tie that ends nowhere. */
@@ -23,18 +23,21 @@ final class TieRule implements Rule {
 
     @Override
     public Stream<Finding> examine(Analysis analysis, Settings settings) {
+        List<Note> loose = analysis.solo().notes().stream()
+                .filter(note -> note.written().signs().tieFromNowhere())
+                .toList();
         return analysis.solo().notes().stream()
                 .filter(note -> !note.grace())
-                .flatMap(note -> doubt(analysis.solo(), note).stream());
+                .flatMap(note -> doubt(note, loose).stream());
     }
 
-    private static Optional<Finding> doubt(Solo solo, Note note) {
+    private static Optional<Finding> doubt(Note note, List<Note> loose) {
         return note.written()
                 .signs()
                 .tiedTo()
                 .map(place -> toAnotherPlace(note, place))
                 .or(() -> note.written().tieOpen() && !mayEndElsewhere(note)
-                        ? Optional.of(open(solo, note))
+                        ? Optional.of(open(note, loose))
                         : Optional.empty());
     }
 
@@ -52,12 +55,11 @@ final class TieRule implements Rule {
     }
 
     /** Where a tie ends at the moment at which this one is left open, the two belong together. */
-    private static Finding open(Solo solo, Note note) {
-        Optional<Note> loose = solo.notes().stream()
-                .filter(other -> other.onset().equals(note.end())
-                        && other.written().signs().tieFromNowhere())
-                .findFirst();
-        return loose.map(other -> Finding.at(note)
+    private static Finding open(Note note, List<Note> loose) {
+        return loose.stream()
+                .filter(other -> other.onset().equals(note.end()))
+                .findFirst()
+                .map(other -> Finding.at(note)
                         .to(other)
                         .doubt(Severity.ERROR)
                         .explain("The tie leads to %s, another note: a tied note sounds on where it is."

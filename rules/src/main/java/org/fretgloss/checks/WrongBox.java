@@ -3,6 +3,7 @@ package org.fretgloss.checks;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.analysis.HomeScale;
@@ -18,7 +19,6 @@ import org.fretgloss.rule.Severity;
 import org.fretgloss.rule.Suggestion;
 import org.fretgloss.solo.Note;
 import org.fretgloss.solo.Solo;
-import org.fretgloss.solo.Technique;
 
 /**
  * A lone note outside the scale, the chord and the box's pattern, which one fret up or down, or the next string, would put
@@ -45,18 +45,14 @@ final class WrongBox implements Rule {
             return Stream.of();
         }
         OutsideJudge judge = new OutsideJudge(analysis);
+        Function<Note, Integer> stray = UsualOffset.strayFrom(analysis.solo());
         Repeats repeats = Repeats.of(analysis.solo());
         return analysis.solo().notes().stream()
-                .filter(note -> isPlain(note) && isUnexplained(analysis, judge, note))
+                // where staff and tab disagree, the fret is doubted already
+                .filter(note -> stray.apply(note) == 0)
+                .filter(note -> Fretted.isPlain(note) && isUnexplained(analysis, judge, note))
                 .filter(note -> isAlone(analysis, note) && !repeats.isPlayedTwice(note))
                 .flatMap(note -> meant(analysis, note).map(place -> found(analysis, note, place)).stream());
-    }
-
-    private static boolean isPlain(Note note) {
-        return note.isPitched()
-                && note.at().filter(at -> !at.isOpen()).isPresent()
-                && Stream.of(Technique.HARMONIC, Technique.SLIDE_IN, Technique.SLIDE_OUT)
-                        .noneMatch(note::has);
     }
 
     /** What leads somewhere, or is one of a blues' usual notes, is meant. */
@@ -85,7 +81,7 @@ final class WrongBox implements Rule {
         return Math.abs(from) <= STEP && Math.abs(to) <= STEP && Integer.signum(from) == Integer.signum(to);
     }
 
-    /** Notes outside side by side are a line of their own, and the same note heard again nearby is a taste. */
+    /** Notes outside side by side are a line of their own. */
     private static boolean isAlone(Analysis analysis, Note note) {
         Solo solo = analysis.solo();
         return Stream.concat(solo.before(note).stream(), solo.after(note).stream())
@@ -151,12 +147,12 @@ final class WrongBox implements Rule {
                 .doubt(
                         Severity.WARNING,
                         Suggestion.of(meant, analysis.homeAt(note).spell(midi)))
-                .explain("%s is neither in %s%s nor in box %d, and leads nowhere; %s lies inside."
+                .explain("%s lies outside %s%s and box %d, and leads nowhere; %s lies inside."
                         .formatted(
                                 analysis.spell(note),
                                 analysis.homeAt(note).scale(),
                                 analysis.chordAt(note)
-                                        .map(chord -> " or " + chord)
+                                        .map(chord -> ", " + chord)
                                         .orElse(""),
                                 box.number(),
                                 meant.string() == note.at().orElseThrow().string()

@@ -139,21 +139,13 @@ final class SoloBuilder {
     private void beginLegato() {
         if (!notes.isEmpty()) {
             Note from = notes.remove(notes.size() - 1);
-            WrittenSigns signs = from.written().signs();
+            Written written = from.written();
             notes.add(from.with(new Written(
-                    from.written().pitch(),
-                    from.written().offset(),
-                    from.written().elements(),
-                    from.written().tieOpen(),
-                    new WrittenSigns(
-                            signs.offNeck(),
-                            signs.tiedTo(),
-                            signs.tieFromNowhere(),
-                            true,
-                            signs.endsLegato(),
-                            signs.looseRelease(),
-                            signs.unreadBend(),
-                            signs.bendLabel()))));
+                    written.pitch(),
+                    written.offset(),
+                    written.elements(),
+                    written.tieOpen(),
+                    written.signs().beginningLegato())));
         }
     }
 

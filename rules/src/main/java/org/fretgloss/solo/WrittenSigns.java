@@ -29,4 +29,9 @@ public record WrittenSigns(
     /** No such sign. */
     public static final WrittenSigns NONE = new WrittenSigns(
             Optional.empty(), Optional.empty(), false, false, false, false, Optional.empty(), Optional.empty());
+
+    /** These signs, and a hammer-on or pull-off that begins. */
+    public WrittenSigns beginningLegato() {
+        return new WrittenSigns(offNeck, tiedTo, tieFromNowhere, true, endsLegato, looseRelease, unreadBend, bendLabel);
+    }
 }

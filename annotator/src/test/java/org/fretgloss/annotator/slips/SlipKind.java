@@ -100,11 +100,7 @@ enum SlipKind {
         @Override
         Optional<Slip> plant(CleanScore score, int note, Random random) {
             int next = note + 1;
-            return onlyIf(score.isOneStaff()
-                            && next < score.notes().size()
-                            && score.bars().get(note).equals(score.bars().get(next))
-                            && score.note(note).isPlain()
-                            && score.note(next).isPlain()
+            return onlyIf(arePlainNeighbours(score, note, next)
                             && (!score.note(note)
                                             .string()
                                             .equals(score.note(next).string())
@@ -127,11 +123,7 @@ enum SlipKind {
         @Override
         Optional<Slip> plant(CleanScore score, int note, Random random) {
             int next = note + 1;
-            return onlyIf(score.isOneStaff()
-                            && next < score.notes().size()
-                            && score.bars().get(note).equals(score.bars().get(next))
-                            && score.note(note).isPlain()
-                            && score.note(next).isPlain()
+            return onlyIf(arePlainNeighbours(score, note, next)
                             && !score.note(note).midi().equals(score.note(next).midi()))
                     .map(yes -> new Slip(
                             score,
@@ -246,6 +238,14 @@ enum SlipKind {
                         && score.note(neighbour).fret().orElseThrow() > 0
                         && Math.abs(score.note(neighbour).fret().orElseThrow() - fret) <= 3
                         && Math.abs(score.note(neighbour).fret().orElseThrow() - other) >= 5);
+    }
+
+    private static boolean arePlainNeighbours(CleanScore score, int note, int next) {
+        return score.isOneStaff()
+                && next < score.notes().size()
+                && score.bars().get(note).equals(score.bars().get(next))
+                && score.note(note).isPlain()
+                && score.note(next).isPlain();
     }
 
     private static Optional<Boolean> onlyIf(boolean fits) {
