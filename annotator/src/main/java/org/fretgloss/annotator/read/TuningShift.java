@@ -44,7 +44,7 @@ final class TuningShift {
             Tuning lowered = lowered(declared, -semitones);
             notices.say("the notes are written " + amount(-semitones)
                     + " below their frets, so the strings are taken to be tuned " + amount(-semitones)
-                    + " lower than the score says: " + NamedTuning.strings(lowered));
+                    + " lower: " + NamedTuning.strings(lowered));
             return lowered;
         }
         return declared;

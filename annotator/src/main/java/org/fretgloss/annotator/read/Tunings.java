@@ -1,5 +1,6 @@
 package org.fretgloss.annotator.read;
 
+import java.util.Collections;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
@@ -15,7 +16,7 @@ import org.fretgloss.time.Fraction;
 record Tunings(NavigableMap<Fraction, Tuning> changes) {
 
     Tunings {
-        changes = new TreeMap<>(changes);
+        changes = Collections.unmodifiableNavigableMap(new TreeMap<>(changes));
     }
 
     /** One tuning throughout. */
