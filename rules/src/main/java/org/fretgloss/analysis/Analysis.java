@@ -68,7 +68,7 @@ public record Analysis(
         Homes homes = given.home()
                 .map(stated -> Homes.of(HomeFinder.stated(whole, stated)))
                 .orElseGet(() -> SectionFinder.find(solo, whole));
-        return of(LikelyFingering.of(solo, homes, silences), homes, harmony, form);
+        return of(LikelyFingering.of(solo, homes), homes, harmony, form);
     }
 
     private static Analysis of(Fingering fingering, Homes homes, Harmony harmony, Optional<Form> form) {

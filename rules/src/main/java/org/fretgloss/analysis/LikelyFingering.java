@@ -1,28 +1,45 @@
 package org.fretgloss.analysis;
 
 import java.util.List;
-import org.fretgloss.fingering.Comfort;
+import java.util.stream.IntStream;
 import org.fretgloss.fingering.Fingering;
 import org.fretgloss.fingering.HandFinder;
+import org.fretgloss.neck.Box;
+import org.fretgloss.neck.BoxLayout;
+import org.fretgloss.neck.StringFret;
+import org.fretgloss.neck.Tuning;
 import org.fretgloss.solo.Solo;
 
 /**
- * Infers string and fret where the score has none, first from the hand's effort alone, and once more when the boxes of
- * that first way are known: a place outside the box in force is then avoided.
+ * Infers string and fret where the score has none. A lead is played around the home's box 1, which guitarists know best
+ * (common practice, no source), unless another place is easier for the hand.
  */
 final class LikelyFingering {
 
+    /** Frets from box 1 beyond which further distance does not matter. */
+    private static final int FAR = 3;
+
+    private static final int CHROMAS = 12;
+
     private LikelyFingering() {}
 
-    static Fingering of(Solo solo, Homes homes, List<Silence> silences) {
-        Fingering first = HandFinder.find(solo, Comfort.NEUTRAL);
-        if (first.inferred().isEmpty()) {
-            return first;
-        }
-        BoxPath boxes = BoxFinder.find(first.solo(), homes, silences);
+    static Fingering of(Solo solo, Homes homes) {
+        List<List<Box>> firstBoxes = IntStream.range(0, CHROMAS)
+                .mapToObj(tonic -> firstBoxes(solo.tuning(), tonic))
+                .toList();
         return HandFinder.find(
                 solo,
-                (note, at) ->
-                        boxes.boxOf(note).map(box -> Math.abs(box.reach(at))).orElse(0));
+                (note, at) -> fromFirstBox(
+                        firstBoxes.get(homes.at(note).scale().boxTonicChroma()), at));
+    }
+
+    private static List<Box> firstBoxes(Tuning tuning, int tonic) {
+        return BoxLayout.of(tuning, tonic).stream()
+                .filter(box -> box.number() == 1)
+                .toList();
+    }
+
+    private static int fromFirstBox(List<Box> boxes, StringFret at) {
+        return boxes.stream().mapToInt(box -> Math.abs(box.reach(at))).reduce(FAR, Math::min);
     }
 }

@@ -11,60 +11,65 @@ import org.fretgloss.solo.Note;
 final class Effort {
 
     /** For each fret of height, which guitarists avoid. */
-    private static final double HEIGHT = 0.23;
+    private static final double HEIGHT = 0.19;
 
     /** How much more gladly music full of octaves is played high up, for each fret and its share of octaves. */
-    private static final double OCTAVE_HEIGHT = 0.46;
+    private static final double OCTAVE_HEIGHT = 0.43;
+
+    /** The same in a lead, which has no octaves to go by, and what an open string costs there. */
+    private static final double LEAD_HEIGHT = 0.05;
+
+    private static final double LEAD_OPEN = 3;
 
     /** For each fret above the twelfth, where the frets are narrow. */
     private static final double BEYOND_TWELFTH = 1;
 
     /** For an open string: a little is gained, for it needs no finger. */
-    private static final double OPEN = -2.4;
+    private static final double OPEN = -1.9;
 
     /** For an open string, by each fret that the hand stands up the neck, up to twelve. */
-    private static final double OPEN_FROM_AFAR = 0.86;
+    private static final double OPEN_FROM_AFAR = 0.85;
 
     /** For moving the hand at all, for each fret, for each fret from the fifth on, and for haste. */
-    private static final double MOVE = 1.4;
+    private static final double MOVE = 0.79;
 
-    private static final double MOVE_FRET = 0.81;
-    private static final double MOVE_FAR = 1.3;
-    private static final double HASTE = 1.1;
+    private static final double MOVE_FRET = 0.85;
+    private static final double MOVE_FAR = 1.2;
+    private static final double HASTE = 1.5;
 
     /** For each fret that a grip is wider than three. */
-    private static final double STRETCH = 3.5;
+    private static final double STRETCH = 5.3;
 
     /** For more fingers than a hand has, a barre on the lowest fret counted as one. */
-    private static final double FIFTH_FINGER = 1.8;
+    private static final double FIFTH_FINGER = 1.5;
 
     /** For each string between those of a grip that is not struck. */
-    private static final double SKIPPED_STRING = 0.44;
+    private static final double SKIPPED_STRING = 0.68;
 
     /** For taking a pitch of a moment ago on another string. */
-    private static final double OTHER_STRING = 3.1;
+    private static final double OTHER_STRING = 2.4;
 
     /** For taking the same pitches in another way than the last time. */
-    private static final double OTHER_GRIP = 0.74;
+    private static final double OTHER_GRIP = 0.18;
 
     /** For each fret, up to four, out of reach of a finger that was put down within the last quarter note. */
-    private static final double BROKEN_SHAPE = 0.59;
+    private static final double BROKEN_SHAPE = 0.39;
 
     /** For striking a string that still sounds. */
-    private static final double CUT_OFF = 2.1;
+    private static final double CUT_OFF = 2.6;
 
     /** For each fret out of reach of a finger whose note still sounds. */
-    private static final double LET_GO = 4.2;
+    private static final double LET_GO = 4.6;
 
     /** For the two outer strings of a guitar, and what is gained on the third. */
-    private static final double OUTER_STRING = 2.4;
+    private static final double OUTER_STRING = 2;
 
-    private static final double THIRD_STRING = -0.97;
+    private static final double THIRD_STRING = -0.82;
 
     /** For a chord on the strings of the chord before, and further for its very shape moved along the neck: a gain. */
-    private static final double SAME_STRINGS = -2.1;
+    private static final double SAME_STRINGS = -0.52;
 
-    private static final double MOVED_SHAPE = -4.7;
+    private static final double MOVED_SHAPE = -4.9;
 
     /** For a bend on an open string, and on a string that is wound. */
     private static final double OPEN_BEND = 30;
@@ -75,7 +80,7 @@ final class Effort {
     private static final double BROKEN_LEGATO = 12;
 
     /** For each fret outside the box in force. */
-    private static final double ASTRAY = 0;
+    private static final double ASTRAY = 1;
 
     private static final int FINGERS = 4;
 
@@ -92,15 +97,19 @@ final class Effort {
 
     private final Comfort comfort;
     private final double height;
+    private final double open;
+    private final double outerString;
+    private final double thirdString;
+    private final double astray;
 
-    /**
-     * For one piece of music.
-     *
-     * @param octaves the share of octaves among its notes struck in twos, 0 to 1
-     */
-    Effort(Comfort comfort, double octaves) {
+    /** For one piece of music. */
+    Effort(Comfort comfort, Style style) {
         this.comfort = comfort;
-        this.height = HEIGHT - OCTAVE_HEIGHT * octaves;
+        this.height = style.isLead() ? LEAD_HEIGHT : HEIGHT - OCTAVE_HEIGHT * style.octaves();
+        this.open = style.isLead() ? LEAD_OPEN : OPEN;
+        this.outerString = style.isLead() ? 0 : OUTER_STRING;
+        this.astray = style.isLead() ? ASTRAY : 0;
+        this.thirdString = style.isLead() ? 0 : THIRD_STRING;
     }
 
     /** What it costs to take a grip. */
@@ -164,9 +173,9 @@ final class Effort {
         int string = grip.string(note);
         int fret = grip.fret(note);
         double cost = height * fret + BEYOND_TWELFTH * Math.max(0, fret - 12);
-        cost += fret == 0 ? OPEN + OPEN_FROM_AFAR * Math.min(hand.position(), 12) : 0;
-        cost += string == 1 || string == hand.strings() ? OUTER_STRING : 0;
-        cost += string == 3 ? THIRD_STRING : 0;
+        cost += fret == 0 ? open + OPEN_FROM_AFAR * Math.min(hand.position(), 12) : 0;
+        cost += string == 1 || string == hand.strings() ? outerString : 0;
+        cost += string == 3 ? thirdString : 0;
         boolean sounds = hand.fret(string) != Hand.SILENT && hand.end(string) > onset.time() + ROUNDING;
         return cost + (sounds && !onset.isGrace() ? CUT_OFF : 0);
     }
@@ -198,7 +207,7 @@ final class Effort {
         }
         return cost
                 + grip.place(index)
-                        .map(at -> ASTRAY * comfort.fretsAstray(note, at))
+                        .map(at -> astray * comfort.fretsAstray(note, at))
                         .orElse(0.0);
     }
 }

@@ -23,12 +23,7 @@ public final class HandFinder {
     static final int SETTLING = 12;
 
     /** By how much dearer a way is that is e times less likely; fitted so that of places called 80 % sure 80 % are right. */
-    private static final double TEMPERATURE = 4;
-
-    /** Two-note onsets below which the share of octaves says little. */
-    private static final int FEW_PAIRS = 8;
-
-    private static final int OCTAVE = 12;
+    private static final double TEMPERATURE = 20;
 
     private final Tuning tuning;
     private final int strings;
@@ -48,7 +43,7 @@ public final class HandFinder {
                 .mapToInt(StringFret::string)
                 .reduce(tuning.size(), Math::max);
         this.onsets = Onset.of(solo.notes());
-        this.effort = new Effort(comfort, octaves(onsets));
+        this.effort = new Effort(comfort, Style.of(onsets));
         this.hands = List.of(Hand.atRest(strings));
     }
 
@@ -64,14 +59,6 @@ public final class HandFinder {
         return solo.notes().stream().allMatch(note -> note.at().isPresent())
                 ? Fingering.asWritten(solo)
                 : new HandFinder(solo, comfort).fingering(solo);
-    }
-
-    private static double octaves(List<Onset> onsets) {
-        List<Onset> pairs = onsets.stream().filter(onset -> onset.size() == 2).toList();
-        long octaves = pairs.stream()
-                .filter(pair -> pair.pitches().get(1) - pair.pitches().get(0) == OCTAVE)
-                .count();
-        return (double) octaves / Math.max(FEW_PAIRS, pairs.size());
     }
 
     private Fingering fingering(Solo solo) {
