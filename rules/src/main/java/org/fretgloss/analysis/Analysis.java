@@ -95,6 +95,13 @@ public record Analysis(
         return fingering.isInferred(note);
     }
 
+    /** The notes that no string reaches and the score puts nowhere. */
+    public List<Note> unplayable() {
+        return solo().notes().stream()
+                .filter(note -> note.at().isEmpty() && !note.isDead())
+                .toList();
+    }
+
     /** How sure a note's place is: 1 where the score tells it, or where there is none to be unsure of. */
     public double surenessOf(Note note) {
         return fingering.sureness(note).orElse(1);

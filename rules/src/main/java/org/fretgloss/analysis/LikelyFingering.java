@@ -29,8 +29,7 @@ final class LikelyFingering {
                 .toList();
         return HandFinder.find(
                 solo,
-                (note, at) -> fromFirstBox(
-                        firstBoxes.get(homes.at(note).scale().boxTonicChroma()), at));
+                (note, at) -> fromFirstBox(firstBoxes.get(homes.at(note).scale().boxTonicChroma()), at));
     }
 
     private static List<Box> firstBoxes(Tuning tuning, int tonic) {

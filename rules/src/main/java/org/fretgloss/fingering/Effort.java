@@ -79,7 +79,7 @@ final class Effort {
     /** For a slide, hammer-on or pull-off that leaves its string. */
     private static final double BROKEN_LEGATO = 12;
 
-    /** For each fret outside the box in force. */
+    /** In a lead, for each fret that a place lies astray. */
     private static final double ASTRAY = 1;
 
     private static final int FINGERS = 4;

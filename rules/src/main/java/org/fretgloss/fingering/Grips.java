@@ -51,9 +51,9 @@ final class Grips {
         return grips.isEmpty() ? List.of(new Grips(places, allStrings, Integer.MAX_VALUE).some()) : grips;
     }
 
-    /** Where the score has the note; else wherever it can be played. */
+    /** Where the score has the note; else wherever it can be played. A dead note's pitch means nothing. */
     private static List<StringFret> placesOf(Note note, Tuning tuning) {
-        return note.at().map(List::of).orElseGet(() -> Neck.placesOf(note.midi(), tuning));
+        return note.at().map(List::of).orElseGet(() -> note.isDead() ? List.of() : Neck.placesOf(note.midi(), tuning));
     }
 
     private List<Grip> all() {
