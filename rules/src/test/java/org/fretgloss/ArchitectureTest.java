@@ -38,7 +38,7 @@ class ArchitectureTest {
     private static final String ROOT = "org.fretgloss.";
 
     /** Each uses those before it. */
-    private static final List<String> ORDER = List.of("time", "pitch", "neck", "solo", "analysis", "rule");
+    private static final List<String> ORDER = List.of("time", "pitch", "neck", "solo", "fingering", "analysis", "rule");
 
     /** All stand on the order, and none on another: marks and checks are found by the service loader alone. */
     private static final List<String> UPON_IT = List.of("marks", "checks", "page");

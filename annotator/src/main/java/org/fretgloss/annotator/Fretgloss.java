@@ -252,6 +252,7 @@ public final class Fretgloss {
         List<String> notices = new ArrayList<>(score.notices());
         notices.addAll(Edited.notices(plain));
         reading.notices().stream().map(Notice::text).forEach(notices::add);
+        notices.addAll(Inferred.notices(analysis));
         analysis.form()
                 .filter(form -> form.progression().bars().size()
                         > analysis.solo().bars().size())

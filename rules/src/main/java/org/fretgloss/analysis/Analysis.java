@@ -2,6 +2,7 @@ package org.fretgloss.analysis;
 
 import java.util.List;
 import java.util.Optional;
+import org.fretgloss.fingering.Fingering;
 import org.fretgloss.pitch.ChordSymbol;
 import org.fretgloss.pitch.Degree;
 import org.fretgloss.pitch.Numeral;
@@ -13,7 +14,7 @@ import org.fretgloss.time.Glyphs;
 /**
  * What a solo means, computed once and shared by all rules. Rules ask it and never compute the same again.
  *
- * @param solo the solo itself
+ * @param fingering the solo itself, with string and fret inferred where the score has none
  * @param homes where it is at home
  * @param harmony the chord of each moment
  * @param form the progression laid over it, where the user gave one
@@ -23,7 +24,7 @@ import org.fretgloss.time.Glyphs;
  * @param climax where it builds to; none in a solo under eight bars
  */
 public record Analysis(
-        Solo solo,
+        Fingering fingering,
         Homes homes,
         Harmony harmony,
         Optional<Form> form,
@@ -67,15 +68,52 @@ public record Analysis(
         Homes homes = given.home()
                 .map(stated -> Homes.of(HomeFinder.stated(whole, stated)))
                 .orElseGet(() -> SectionFinder.find(solo, whole));
+        return of(LikelyFingering.of(solo, homes), homes, harmony, form);
+    }
+
+    private static Analysis of(Fingering fingering, Homes homes, Harmony harmony, Optional<Form> form) {
+        Solo solo = fingering.solo();
+        List<Silence> silences = Silences.of(solo);
         return new Analysis(
-                solo,
+                fingering,
                 homes,
                 harmony,
                 form,
                 BoxFinder.find(solo, homes, silences),
-                phrasing,
+                Phrasing.of(solo, silences),
                 silences,
                 Build.climax(solo));
+    }
+
+    /** The solo, with the places that were inferred; its notes are those that every answer speaks of. */
+    public Solo solo() {
+        return fingering.solo();
+    }
+
+    /** Whether the score does not say where a note is played, and the analysis does. */
+    public boolean isInferred(Note note) {
+        return fingering.isInferred(note);
+    }
+
+    /** The notes that no string reaches and the score puts nowhere. */
+    public List<Note> unplayable() {
+        return solo().notes().stream()
+                .filter(note -> note.at().isEmpty() && !note.isDead())
+                .toList();
+    }
+
+    /** How sure a note's place is: 1 where the score tells it, or where there is none to be unsure of. */
+    public double surenessOf(Note note) {
+        return fingering.sureness(note).orElse(1);
+    }
+
+    /**
+     * The same without inferred places: what proof-reading looks at, which doubts nothing that the score does not say.
+     */
+    public Analysis asWritten() {
+        return fingering.inferred().isEmpty()
+                ? this
+                : of(Fingering.asWritten(fingering.written()), homes, harmony, form);
     }
 
     /** The home that the solo begins in, and mostly the only one. */

@@ -20,6 +20,14 @@ public record BoxSpan(Box box, Note first, Note last) {
         return solo.notes().subList(first.index(), last.index() + 1);
     }
 
+    /** How sure the places of its notes are, 0 to 1, on average. */
+    public double sureness(Analysis analysis) {
+        return notes(analysis.solo()).stream()
+                .mapToDouble(analysis::surenessOf)
+                .average()
+                .orElse(1);
+    }
+
     /** The share of its fretted notes that lie in the box's window, 0 to 1; open strings say nothing. */
     public double shareInside(Solo solo) {
         List<StringFret> fretted = notes(solo).stream()

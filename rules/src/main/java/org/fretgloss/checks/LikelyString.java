@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.analysis.Pauses;
 import org.fretgloss.neck.Box;
+import org.fretgloss.neck.Neck;
 import org.fretgloss.neck.StringFret;
 import org.fretgloss.rule.Finding;
 import org.fretgloss.rule.Line;

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
+import org.fretgloss.neck.Neck;
 import org.fretgloss.neck.StringFret;
 import org.fretgloss.rule.Finding;
 import org.fretgloss.rule.Line;

@@ -10,6 +10,7 @@ import org.fretgloss.analysis.HomeScale;
 import org.fretgloss.analysis.OutsideJudge;
 import org.fretgloss.analysis.OutsideKind;
 import org.fretgloss.neck.Box;
+import org.fretgloss.neck.Neck;
 import org.fretgloss.neck.StringFret;
 import org.fretgloss.rule.Finding;
 import org.fretgloss.rule.Line;

@@ -39,9 +39,12 @@ final class BoxRule implements Rule {
                 .build();
     }
 
-    /** The more of its notes lie outside it, the less sure a box is; but some box is always in force. */
+    /**
+     * The more of its notes lie outside it, the less sure a box is; but some box is always in force. It is no surer than
+     * the places of its notes.
+     */
     static double confidence(Analysis analysis, BoxSpan span) {
-        return (1 + span.shareInside(analysis.solo())) / 2;
+        return span.sureness(analysis) * (1 + span.shareInside(analysis.solo())) / 2;
     }
 
     private static String boxesOf(HomeScale home) {

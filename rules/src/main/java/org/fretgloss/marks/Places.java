@@ -8,10 +8,11 @@ final class Places {
 
     private Places() {}
 
-    /** On the neck, where that is known, and in the solo: "String 3, fret 7, bar 5 beat 3½: ". */
+    /** On the neck, where that is known, and in the solo: "String 3, fret 7 (inferred), bar 5 beat 3½: ". */
     static String onNeck(Analysis analysis, Note note) {
         return note.at()
-                .map(at -> "String " + at.string() + ", fret " + at.fret() + ", " + analysis.placeOf(note) + ": ")
+                .map(at -> "String " + at.string() + ", fret " + at.fret()
+                        + (analysis.isInferred(note) ? " (inferred), " : ", ") + analysis.placeOf(note) + ": ")
                 .orElseGet(() -> inSolo(analysis, note));
     }
 

@@ -23,7 +23,7 @@ import org.fretgloss.pitch.Scale;
  */
 public final class BoxLayout {
 
-    private static final int LAST_FRET = 24;
+    private static final int LAST_FRET = Neck.FRETS;
 
     private final Tuning tuning;
     private final int tonicChroma;

@@ -80,7 +80,7 @@ public final class Rulebook {
     }
 
     /**
-     * Asks some of the rules about a solo.
+     * Asks some of the rules about a solo; those that proof-read are asked about the solo as the score has it.
      *
      * @param asked which of them
      * @throws UnknownNameException if settings name a rule that is not here
@@ -91,10 +91,15 @@ public final class Rulebook {
         List<RuleFailure> failures = new ArrayList<>();
         List<Admission.Entry> askedEntries =
                 entries.stream().filter(entry -> asked.test(entry.rule())).toList();
+        Analysis written = analysis.asWritten();
         for (Admission.Entry entry : askedEntries) {
             List<Finding> found = new ArrayList<>();
             try {
-                collect(entry.rule(), analysis, settingsOf(entry.id(), settings), found);
+                collect(
+                        entry.rule(),
+                        entry.rule().isCheck() ? written : analysis,
+                        settingsOf(entry.id(), settings),
+                        found);
                 glosses.addAll(glosses(entry, found));
             } catch (RuntimeException | LinkageError e) {
                 failures.add(new RuleFailure(entry.id(), entry.provider(), lastBar(found), e));

@@ -56,6 +56,12 @@ public record Note(
                 place, ordinal, bar, onset, duration, pitch, at, bend, attack, techniques, grace, voice, written);
     }
 
+    /** The same note at another place on the neck, or at none. */
+    public Note at(Optional<StringFret> place) {
+        return new Note(
+                index, ordinal, bar, onset, duration, pitch, place, bend, attack, techniques, grace, voice, written);
+    }
+
     /** The same note, written otherwise. */
     public Note with(Written other) {
         return new Note(index, ordinal, bar, onset, duration, pitch, at, bend, attack, techniques, grace, voice, other);

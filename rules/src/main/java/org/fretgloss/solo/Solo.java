@@ -1,8 +1,11 @@
 package org.fretgloss.solo;
 
 import java.util.List;
+import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import org.fretgloss.neck.StringFret;
 import org.fretgloss.neck.Tuning;
 import org.fretgloss.time.Fraction;
 
@@ -52,6 +55,29 @@ public record Solo(
     /** Whether any note tells its string and fret. */
     public boolean hasFrets() {
         return notes.stream().anyMatch(note -> note.at().isPresent());
+    }
+
+    /**
+     * The same solo with string and fret for some notes that lack them; notes struck together fall into sounding order.
+     *
+     * @param places by the notes' ordinals
+     */
+    public Solo withPlaces(Map<Integer, StringFret> places) {
+        List<Note> placed = notes.stream()
+                .map(note -> note.at().isPresent() ? note : note.at(Optional.ofNullable(places.get(note.ordinal()))))
+                .sorted(Note.SOUNDING_ORDER)
+                .toList();
+        return new Solo(
+                title,
+                part,
+                tuning,
+                tuningIsWritten,
+                bars,
+                IntStream.range(0, placed.size())
+                        .mapToObj(i -> placed.get(i).withIndex(i))
+                        .toList(),
+                chords,
+                tempos);
     }
 
     /** The note before this one in sounding order. */

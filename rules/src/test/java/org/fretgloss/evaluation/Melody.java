@@ -10,6 +10,7 @@ import org.fretgloss.neck.Tuning;
 import org.fretgloss.pitch.Pitch;
 import org.fretgloss.solo.Attack;
 import org.fretgloss.solo.Bar;
+import org.fretgloss.solo.Bend;
 import org.fretgloss.solo.KeySignature;
 import org.fretgloss.solo.Note;
 import org.fretgloss.solo.Part;
@@ -24,12 +25,17 @@ final class Melody {
     /** Collections print thirds as 0.333333; every fraction that they mean is a whole number of these parts. */
     private static final long PARTS_OF_A_QUARTER = 20_160;
 
+    private static final int FLAGS = 5;
+
+    private static final Bend FULL = new Bend(List.of(Fraction.ZERO, Fraction.of(2)));
+
     private Melody() {}
 
     /**
      * Lays notes out in bars of a meter, the first beginning at 0. No signature, chords or frets.
      *
-     * @param notes each an array that begins with onset, duration (quarter notes) and MIDI number
+     * @param notes each an array that begins with onset, duration (quarter notes) and MIDI number; flags may stand in
+     *     the sixth place, of which g is a grace note and b a full bend
      */
     static Solo of(JsonArray notes, Meter meter) {
         List<Bar> bars = bars(notes, meter);
@@ -37,7 +43,8 @@ final class Melody {
         for (JsonElement element : notes) {
             JsonArray note = element.getAsJsonArray();
             Fraction onset = exact(note.get(0));
-            read.add(note(read.size(), onset, exact(note.get(1)), note.get(2).getAsInt(), barAt(bars, onset)));
+            String flags = note.size() > FLAGS ? note.get(FLAGS).getAsString() : "";
+            read.add(note(read.size(), onset, exact(note.get(1)), note.get(2).getAsInt(), barAt(bars, onset), flags));
         }
         List<Note> sorted = read.stream().sorted(Note.SOUNDING_ORDER).toList();
         List<Note> indexed = new ArrayList<>();
@@ -82,20 +89,21 @@ final class Melody {
         return bars.get((int) Math.min(place, bars.size() - 1L));
     }
 
-    private static Note note(int index, Fraction onset, Fraction duration, int midi, Bar bar) {
+    private static Note note(int index, Fraction onset, Fraction duration, int midi, Bar bar, String flags) {
         Pitch pitch = Pitch.ofMidi(midi);
+        boolean grace = flags.contains("g");
         return new Note(
                 index,
                 index + 1,
                 bar,
                 onset,
-                duration,
+                grace ? Fraction.ZERO : duration,
                 pitch,
                 Optional.empty(),
-                Optional.empty(),
+                flags.contains("b") ? Optional.of(FULL) : Optional.empty(),
                 Attack.PICKED,
                 Set.of(),
-                false,
+                grace,
                 "1",
                 new Written(pitch, 0, List.of(index + 1), false));
     }

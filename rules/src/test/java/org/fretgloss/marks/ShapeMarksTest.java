@@ -63,7 +63,7 @@ class ShapeMarksTest {
                 solo.bars().get(1), 2, solo.notes().get(1), solo.notes().get(2), 2.3849, -0.0012, 1.016);
         Analysis made = Analysis.of(solo, text.given());
         Analysis analysis = new Analysis(
-                solo,
+                made.fingering(),
                 made.homes(),
                 made.harmony(),
                 made.form(),
