@@ -18,7 +18,7 @@ import org.fretgloss.time.Glyphs;
  * @param harmony the chord of each moment
  * @param form the progression laid over it, where the user gave one
  * @param boxes the boxes it moves through
- * @param phrasing where phrases begin
+ * @param phrasing its phrases
  * @param silences every stretch between two notes in which nothing sounds, in order
  * @param climax where it builds to; none in a solo under eight bars
  */
@@ -72,7 +72,7 @@ public record Analysis(
                 homes,
                 harmony,
                 form,
-                BoxFinder.find(solo, homes, silences),
+                BoxFinder.find(solo, homes, phrasing),
                 phrasing,
                 silences,
                 Build.climax(solo));
@@ -114,7 +114,12 @@ public record Analysis(
         return homeAt(note).spell(note.heardMidi());
     }
 
-    /** Whether the note opens a phrase: the first note, or one after a silence of a beat or more. */
+    /** The phrases in order. */
+    public List<Phrase> phrases() {
+        return phrasing.phrases();
+    }
+
+    /** Whether the note opens a phrase. */
     public boolean startsPhrase(Note note) {
         return phrasing.startsAt(note);
     }
