@@ -9,40 +9,40 @@ import java.util.List;
 final class PhraseWeights {
 
     /** For any note, before anything else is known: most notes begin no phrase. */
-    static final double ANY_NOTE = -4.29;
+    static final double ANY_NOTE = -4.52;
 
     /** For a rest before it, however short. */
-    static final double REST = 2.85;
+    static final double REST = 2.24;
 
     /** For each beat that this rest lasts. */
-    static final double BEAT_OF_REST = 1.31;
+    static final double BEAT_OF_REST = 1.07;
 
     /** For each doubling by which the note before is longer than those around it. */
-    static final double LONG_NOTE = 1.05;
+    static final double LONG_NOTE = 1.19;
 
     /** For a leap of an octave, smaller ones in proportion. */
-    static final double LEAP = 2.37;
+    static final double LEAP = 2.70;
 
     /** What changes of direction take from it, where the leaps before and after go back. */
-    static final double LEAP_IN_ZIGZAG = -0.5;
+    static final double LEAP_IN_ZIGZAG = -0.16;
 
     /** For the pitch of the note before, struck again. */
-    static final double SAME_PITCH = 1.05;
+    static final double SAME_PITCH = 1.22;
 
     /** For the place in the bar where the line began. */
-    static final double SAME_PLACE_IN_BAR = 0.73;
+    static final double SAME_PLACE_IN_BAR = 0.78;
 
     /** For a phrase that lasts a whole number of bars. */
-    static final double WHOLE_BARS = 0.87;
+    static final double WHOLE_BARS = 1.15;
 
     /** For a next phrase that begins in the rhythm in which this one began; in full for four notes. */
-    static final double PARALLEL_RHYTHM = 0.49;
+    static final double PARALLEL_RHYTHM = 0.63;
 
     /** For a phrase that is as long as the line's period, give or take a beat. */
-    static final double PERIOD_TO_A_BEAT = 0.86;
+    static final double PERIOD_TO_A_BEAT = 1.04;
 
     /** For each squared doubling by which a phrase is longer or shorter than the period. */
-    static final double OTHER_LENGTH = -2.61;
+    static final double OTHER_LENGTH = -3.04;
 
     private PhraseWeights() {}
 
@@ -56,10 +56,10 @@ final class PhraseWeights {
 
         /** Two bars are the rule. */
         static final List<Period> ALL = List.of(
-                new Period(1, -2.81),
+                new Period(1, -3.06),
                 new Period(1.5, 0),
-                new Period(2, 1.87),
-                new Period(3, -0.24),
-                new Period(4, 0.12));
+                new Period(2, 1.85),
+                new Period(3, -0.38),
+                new Period(4, 0.25));
     }
 }
