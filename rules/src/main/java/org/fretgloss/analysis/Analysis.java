@@ -19,7 +19,7 @@ import org.fretgloss.time.Glyphs;
  * @param harmony the chord of each moment
  * @param form the progression laid over it, where the user gave one
  * @param boxes the boxes it moves through
- * @param phrasing where phrases begin
+ * @param phrasing its phrases
  * @param silences every stretch between two notes in which nothing sounds, in order
  * @param climax where it builds to; none in a solo under eight bars
  */
@@ -58,8 +58,7 @@ public record Analysis(
      * @throws IllegalArgumentException if the user names a bar that the solo does not have
      */
     public static Analysis of(Solo solo, Given given, Accompaniment accompaniment) {
-        List<Silence> silences = Silences.of(solo);
-        Phrasing phrasing = Phrasing.of(solo, silences);
+        Phrasing phrasing = Phrasing.of(solo, Silences.of(solo));
         Optional<Form> form =
                 given.progression().map(progression -> FormFinder.find(solo, progression, given.formStart()));
         Harmony named = form.map(laid -> FormHarmony.of(solo, laid)).orElseGet(() -> ScoreHarmony.of(solo));
@@ -74,13 +73,14 @@ public record Analysis(
     private static Analysis of(Fingering fingering, Homes homes, Harmony harmony, Optional<Form> form) {
         Solo solo = fingering.solo();
         List<Silence> silences = Silences.of(solo);
+        Phrasing phrasing = Phrasing.of(solo, silences);
         return new Analysis(
                 fingering,
                 homes,
                 harmony,
                 form,
-                BoxFinder.find(solo, homes, silences),
-                Phrasing.of(solo, silences),
+                BoxFinder.find(solo, homes, phrasing),
+                phrasing,
                 silences,
                 Build.climax(solo));
     }
@@ -152,7 +152,12 @@ public record Analysis(
         return homeAt(note).spell(note.heardMidi());
     }
 
-    /** Whether the note opens a phrase: the first note, or one after a silence of a beat or more. */
+    /** The phrases in order. */
+    public List<Phrase> phrases() {
+        return phrasing.phrases();
+    }
+
+    /** Whether the note opens a phrase. */
     public boolean startsPhrase(Note note) {
         return phrasing.startsAt(note);
     }

@@ -16,8 +16,7 @@ import org.fretgloss.solo.Solo;
  *
  * <p>A note costs as many frets as it lies outside the window of the box in force, an open string nothing; a dead note
  * with a fret costs like any other, since the hand is there. A change of box costs {@value #CHANGE}, or
- * {@value #EASY_CHANGE} where the hand has time or is on its way: at the start of a phrase, which follows a silence of a
- * beat or more, and on a slide. Notes struck together are in one box. A note whose fret is not known costs nothing and
+ * {@value #EASY_CHANGE} where the hand has time or is on its way: at the start of a phrase and on a slide. Notes struck together are in one box. A note whose fret is not known costs nothing and
  * belongs to the box in force.
  *
  * <p>Of ways that cost the same, the one wins whose boxes hold more of the open strings in their own patterns; then
@@ -72,8 +71,7 @@ public final class BoxFinder {
     }
 
     /** Finds the boxes of a solo, numbered from the home in force; where the home changes a box begins. */
-    static BoxPath find(Solo solo, Homes homes, List<Silence> silences) {
-        Phrasing phrasing = Phrasing.of(solo, silences);
+    static BoxPath find(Solo solo, Homes homes, Phrasing phrasing) {
         List<BoxSpan> spans = new ArrayList<>();
         for (HomeSection section : homes.sections()) {
             List<Note> notes = homes.notesOf(section, solo);
@@ -87,11 +85,11 @@ public final class BoxFinder {
      * Finds the boxes of a solo that has one home.
      *
      * @param home the home that the boxes are numbered from
-     * @param silences the solo's silences, in order
+     * @param phrasing the solo's phrases
      * @return no boxes where no note has a fret
      */
-    public static BoxPath find(Solo solo, HomeScale home, List<Silence> silences) {
-        return new BoxPath(spans(solo, fromFirstFretted(solo.notes()), home, Phrasing.of(solo, silences)));
+    public static BoxPath find(Solo solo, HomeScale home, Phrasing phrasing) {
+        return new BoxPath(spans(solo, fromFirstFretted(solo.notes()), home, phrasing));
     }
 
     private static List<Note> fromFirstFretted(List<Note> notes) {

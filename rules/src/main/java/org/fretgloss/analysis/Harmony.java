@@ -63,6 +63,12 @@ public record Harmony(Source source, List<ChordSpan> spans) {
                 : Optional.empty();
     }
 
+    /** The stretch before one of these. */
+    Optional<ChordSpan> spanBefore(ChordSpan span) {
+        int place = firstEndingAfter(span.start());
+        return place == 0 ? Optional.empty() : Optional.of(spans.get(place - 1));
+    }
+
     private int firstEndingAfter(Fraction moment) {
         int low = 0;
         int high = spans.size();

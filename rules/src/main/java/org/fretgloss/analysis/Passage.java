@@ -1,6 +1,5 @@
 package org.fretgloss.analysis;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fretgloss.pitch.PitchClass;
@@ -13,7 +12,7 @@ import org.fretgloss.time.Fraction;
  * A stretch of a solo whose home is asked for, with all that speaks for one.
  *
  * @param notes in sounding order; dead notes and grace notes included
- * @param landings the last note with a pitch of each phrase that ends in it
+ * @param landings the note that each phrase comes to rest on in it
  * @param harmony the chord of each of its moments
  * @param statedKey the key of a form that the user names
  * @param signature the key signature at its start
@@ -33,7 +32,9 @@ record Passage(
     static Passage whole(Solo solo, Phrasing phrasing, Harmony harmony, Optional<Form> form) {
         return new Passage(
                 solo.notes(),
-                landings(solo, phrasing),
+                phrasing.phrases().stream()
+                        .flatMap(phrase -> phrase.landing().stream())
+                        .toList(),
                 harmony,
                 form.flatMap(laid -> laid.progression().key()),
                 solo.bars().get(0).key());
@@ -65,22 +66,5 @@ record Passage(
     /** Everything that is heard in it, in order. */
     List<Heard> heard() {
         return notes.stream().flatMap(note -> Heard.of(note).stream()).toList();
-    }
-
-    private static List<Note> landings(Solo solo, Phrasing phrasing) {
-        List<Note> landings = new ArrayList<>();
-        for (Note end : phrasing.ends(solo)) {
-            lastPitched(solo, end).ifPresent(landings::add);
-        }
-        return landings;
-    }
-
-    private static Optional<Note> lastPitched(Solo solo, Note end) {
-        for (int i = end.index(); i >= 0; i--) {
-            if (solo.notes().get(i).isPitched()) {
-                return Optional.of(solo.notes().get(i));
-            }
-        }
-        return Optional.empty();
     }
 }

@@ -1,11 +1,11 @@
 package org.fretgloss.checks;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
+import org.fretgloss.analysis.Phrase;
 import org.fretgloss.neck.StringFret;
 import org.fretgloss.rule.Finding;
 import org.fretgloss.rule.Line;
@@ -34,21 +34,14 @@ final class OddOneOut implements Rule {
 
     @Override
     public Stream<Finding> examine(Analysis analysis, Settings settings) {
-        List<List<Note>> phrases = phrases(analysis, settings.get(LEAST));
+        int least = settings.get(LEAST);
+        List<List<Note>> phrases = analysis.phrases().stream()
+                .map(Phrase::notes)
+                .filter(notes -> notes.size() >= least)
+                .toList();
         return IntStream.range(0, phrases.size())
                 .mapToObj(i -> firstOdd(phrases.subList(0, i), phrases.get(i)))
                 .flatMap(Optional::stream);
-    }
-
-    private static List<List<Note>> phrases(Analysis analysis, int least) {
-        List<List<Note>> phrases = new ArrayList<>();
-        for (Note note : analysis.solo().notes()) {
-            if (phrases.isEmpty() || analysis.startsPhrase(note)) {
-                phrases.add(new ArrayList<>());
-            }
-            phrases.get(phrases.size() - 1).add(note);
-        }
-        return phrases.stream().filter(phrase -> phrase.size() >= least).toList();
     }
 
     /** The doubt about a phrase, told against the first earlier one that it all but repeats; none if one is repeated whole. */

@@ -28,6 +28,8 @@ public final class BuiltInMarks implements RuleProvider {
                 new Outside(),
                 new Colour(),
                 new Space(),
+                new PhraseRule(),
+                new LandingRule(),
                 new ClimaxRule());
     }
 }

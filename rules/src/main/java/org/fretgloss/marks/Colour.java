@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
+import org.fretgloss.analysis.Phrase;
 import org.fretgloss.pitch.Degree;
 import org.fretgloss.rule.Finding;
 import org.fretgloss.rule.Line;
@@ -39,31 +40,20 @@ final class Colour implements Rule {
         int least = settings.get(LEAST);
         List<Finding> findings = new ArrayList<>();
         Optional<Boolean> inForce = Optional.empty();
-        List<Note> before = List.of();
-        for (List<Note> phrase : phrases(analysis)) {
-            PhraseColour colour = PhraseColour.of(analysis, phrase);
+        Optional<Note> before = Optional.empty();
+        for (Phrase phrase : analysis.phrases()) {
+            PhraseColour colour = PhraseColour.of(analysis, phrase.notes());
             Optional<Boolean> heard = colour.isMajor(least);
-            boolean opens = before.isEmpty() || !analysis.homes().isSame(before.get(0), phrase.get(0));
+            boolean opens = before.isEmpty() || !analysis.homes().isSame(before.get(), phrase.first());
             if (opens) {
                 inForce = heard.or(() -> Optional.of(colour.home().scale().hasMajorThird()));
             } else if (heard.isPresent() && !heard.equals(inForce)) {
-                findings.add(found(analysis, phrase.get(0), colour, heard.get()));
+                findings.add(found(analysis, phrase.first(), colour, heard.get()));
                 inForce = heard;
             }
-            before = phrase;
+            before = Optional.of(phrase.first());
         }
         return findings.stream();
-    }
-
-    private static List<List<Note>> phrases(Analysis analysis) {
-        List<List<Note>> phrases = new ArrayList<>();
-        for (Note note : analysis.solo().notes()) {
-            if (phrases.isEmpty() || analysis.startsPhrase(note)) {
-                phrases.add(new ArrayList<>());
-            }
-            phrases.get(phrases.size() - 1).add(note);
-        }
-        return phrases;
     }
 
     private static Finding found(Analysis analysis, Note first, PhraseColour colour, boolean major) {

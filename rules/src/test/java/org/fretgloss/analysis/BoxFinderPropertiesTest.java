@@ -99,6 +99,6 @@ class BoxFinderPropertiesTest {
     }
 
     private static BoxPath find(Solo solo) {
-        return BoxFinder.find(solo, HOME, Silences.of(solo));
+        return BoxFinder.find(solo, HOME, Phrasing.of(solo, Silences.of(solo)));
     }
 }

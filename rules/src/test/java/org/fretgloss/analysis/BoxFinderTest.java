@@ -230,7 +230,7 @@ class BoxFinderTest {
     }
 
     private static BoxPath find(Solo solo, String home) {
-        return BoxFinder.find(solo, HomeScale.parse(home), Silences.of(solo));
+        return BoxFinder.find(solo, HomeScale.parse(home), Phrasing.of(solo, Silences.of(solo)));
     }
 
     private static String written(BoxPath path) {

@@ -40,7 +40,9 @@ class BuiltInMarksTest {
     void areFoundByTheServiceLoaderInTheirOrder() {
         assertThat(marks())
                 .extracting(Rule::id)
-                .containsExactly("box", "reach", "bend", "third", "outline", "outside", "colour", "space", "climax");
+                .containsExactly(
+                        "box", "reach", "bend", "third", "outline", "outside", "colour", "space", "phrase", "landing",
+                        "climax");
         assertThat(RULEBOOK.refused()).isEmpty();
     }
 
@@ -57,6 +59,8 @@ class BuiltInMarksTest {
                         Line.NOTES,
                         Line.NOTES,
                         Line.SHAPE,
+                        Line.PHRASES,
+                        Line.PHRASES,
                         Line.SHAPE);
     }
 

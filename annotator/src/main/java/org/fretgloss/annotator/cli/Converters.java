@@ -1,7 +1,6 @@
 package org.fretgloss.annotator.cli;
 
 import java.util.Arrays;
-import java.util.List;
 import org.fretgloss.analysis.HomeScale;
 import org.fretgloss.analysis.Progression;
 import org.fretgloss.annotator.config.Nearest;
@@ -58,19 +57,13 @@ final class Converters {
     /** "box". */
     static final class OfLine implements ITypeConverter<Line> {
 
-        /** The lines that something writes; phrases have no rules yet. */
-        private static final List<Line> WRITTEN = Arrays.stream(Line.values())
-                .filter(line -> line != Line.PHRASES)
-                .toList();
-
         @Override
         public Line convert(String value) {
             return explained(() -> Line.named(value.trim())
-                    .filter(WRITTEN::contains)
                     .orElseThrow(() -> new UnknownNameException(
                             "a line",
                             value,
-                            WRITTEN.stream().map(Line::toString).toList())));
+                            Arrays.stream(Line.values()).map(Line::toString).toList())));
         }
     }
 

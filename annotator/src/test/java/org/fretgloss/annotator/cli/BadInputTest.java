@@ -67,7 +67,7 @@ class BadInputTest {
                 refused("findings exist", "exists already", file, "--findings", taken.toString()),
                 refused("two results", "both go to standard output", file, "-o", "-", "--findings", "-"),
                 refused("findings into the score", "a file of their own", file, "--findings", file, "--replace"),
-                refused("a line nothing writes", "'phrases'", file, "--add-lines", "phrases"),
+                refused("a line that is none", "'phrase'", file, "--add-lines", "phrase"),
                 refused("a key", "'Am' is no key", file, "--form", "minor-twelve-bar Am"),
                 refused("a tonic alone", "names no scale", file, "--home", "A"),
                 refused("a part that is not there", "'Tuba'", file, "--part", "Tuba"),

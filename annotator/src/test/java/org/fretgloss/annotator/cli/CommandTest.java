@@ -202,7 +202,9 @@ class CommandTest {
     @Test
     void rulesAreListedAndTheirPagesShown() {
         assertThat(Session.run("rules").text().lines().map(line -> line.split(" ", 2)[0]))
-                .startsWith("box", "reach", "bend", "third", "outline", "outside", "colour", "space", "climax")
+                .startsWith(
+                        "box", "reach", "bend", "third", "outline", "outside", "colour", "space", "phrase", "landing",
+                        "climax")
                 .contains("wrong-box", "same-string");
         assertThat(Session.run("rules", "bend").text()).startsWith("# Bend\n").contains("## Sources");
     }

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
@@ -21,9 +22,11 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The invented solos, from bytes to findings, against expectations that were written by hand from the definitions.
- *
+ * The labels are older than the rules of phrases and hold none of theirs; the solos of {@code fixtures/labelled} do.
  */
 class FixturesTest {
+
+    private static final Set<String> NOT_LABELLED = Set.of("phrase", "landing");
 
     @TempDir
     @SuppressWarnings("NullAway.Init") // JUnit sets it
@@ -112,7 +115,8 @@ class FixturesTest {
 
     private static Stream<JsonObject> list(JsonObject document) {
         return StreamSupport.stream(document.getAsJsonArray("findings").spliterator(), false)
-                .map(JsonElement::getAsJsonObject);
+                .map(JsonElement::getAsJsonObject)
+                .filter(finding -> !NOT_LABELLED.contains(rule(finding)));
     }
 
     private static String rule(JsonObject finding) {

@@ -38,7 +38,8 @@ class WrittenLinesTest {
             List.of("box", "moves", "outline", "notes", "shape", "phrases", "degrees", "chords", "doubts");
 
     /** The lines that show findings; the others are read off the analysis. */
-    private static final List<String> LINES_OF_FINDINGS = List.of("box", "moves", "outline", "notes", "shape");
+    private static final List<String> LINES_OF_FINDINGS =
+            List.of("box", "moves", "outline", "notes", "shape", "phrases");
 
     @TempDir
     @SuppressWarnings("NullAway.Init") // JUnit sets it
@@ -63,7 +64,7 @@ class WrittenLinesTest {
         List<String> arguments =
                 new ArrayList<>(List.of("annotate", fixture.score().toString()));
         arguments.addAll(fixture.options());
-        arguments.addAll(List.of("--add-lines", "degrees,chords", "--curls"));
+        arguments.addAll(List.of("--add-lines", "phrases,degrees,chords", "--curls"));
         arguments.addAll(List.of("-o", score.toString(), "--findings", findings.toString()));
         Session session = Session.run(arguments);
         assertThat(session.exit()).as(session.err()).isZero();
@@ -124,7 +125,7 @@ class WrittenLinesTest {
                         OurLyric::line, TreeMap::new, mapping(OurLyric::number, toCollection(TreeSet::new))));
         List<String> lines = LINES.stream().filter(numbers::containsKey).toList();
 
-        assertThat(lines).contains("box", "degrees").hasSize(numbers.size());
+        assertThat(lines).contains("box", "phrases", "degrees").hasSize(numbers.size());
         for (int i = 0; i < lines.size(); i++) {
             assertThat(numbers.get(lines.get(i))).as(lines.get(i)).containsExactly(String.valueOf(i + 1));
         }

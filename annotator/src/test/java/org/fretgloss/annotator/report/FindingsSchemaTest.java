@@ -82,7 +82,8 @@ class FindingsSchemaTest {
     void theSampleHasEveryRuleAndIsAccepted() {
         assertThat(SAMPLE.getAsJsonArray("findings"))
                 .extracting(finding -> finding.getAsJsonObject().get("rule").getAsString())
-                .containsExactly("bend", "box", "climax", "outline", "outside", "reach", "space", "third");
+                .containsExactly(
+                        "bend", "box", "climax", "landing", "outline", "outside", "phrase", "reach", "space", "third");
         assertThat(isAccepted(SAMPLE)).isTrue();
     }
 
@@ -95,16 +96,38 @@ class FindingsSchemaTest {
 
     private static JsonObject withColour(String to) {
         JsonObject document = SAMPLE.deepCopy();
-        JsonObject finding = document.getAsJsonArray("findings").asList().stream()
-                .map(JsonElement::getAsJsonObject)
-                .filter(one -> one.get("rule").getAsString().equals("outside"))
-                .findFirst()
-                .orElseThrow();
+        JsonObject finding = finding(document, "outside");
         JsonObject values = new JsonObject();
         values.addProperty("to", to);
         finding.addProperty("rule", "colour");
         finding.add("values", values);
         return document;
+    }
+
+    @Test
+    void aPhraseVariesAndAnswersPhrasesByTheirLetters() {
+        assertThat(isAccepted(withPhrase("A′", "A", "A"))).isTrue();
+        assertThat(isAccepted(withPhrase("AB", "C", "C′"))).isTrue();
+        assertThat(isAccepted(withPhrase("A'", "A", "A"))).isFalse();
+        assertThat(isAccepted(withPhrase("A′", "", "A"))).isFalse();
+        assertThat(isAccepted(withPhrase("A′", "A", "1"))).isFalse();
+    }
+
+    private static JsonObject withPhrase(String letter, String variantOf, String answers) {
+        JsonObject document = SAMPLE.deepCopy();
+        JsonObject values = finding(document, "phrase").getAsJsonObject("values");
+        values.addProperty("letter", letter);
+        values.addProperty("variantOf", variantOf);
+        values.addProperty("answers", answers);
+        return document;
+    }
+
+    private static JsonObject finding(JsonObject document, String rule) {
+        return document.getAsJsonArray("findings").asList().stream()
+                .map(JsonElement::getAsJsonObject)
+                .filter(one -> one.get("rule").getAsString().equals(rule))
+                .findFirst()
+                .orElseThrow();
     }
 
     @TestFactory

@@ -1,0 +1,12 @@
+package org.fretgloss.analysis;
+
+import java.util.Optional;
+
+/**
+ * What a phrase is called among the others.
+ *
+ * @param letter A, B, C ... in order, AA after Z; with a prime where it varies an earlier one
+ * @param variantOf the letter of the phrase that it repeats or varies
+ * @param answers the letter of the phrase before, where that one calls and this one answers
+ */
+public record PhraseName(String letter, Optional<String> variantOf, Optional<String> answers) {}
