@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import org.fretgloss.neck.Box;
 import org.fretgloss.neck.BoxLayout;
 import org.fretgloss.neck.StringFret;
+import org.fretgloss.solo.Attack;
 import org.fretgloss.solo.Note;
 import org.fretgloss.solo.Solo;
 
@@ -156,10 +157,11 @@ public final class BoxFinder {
         return strikes.get(strike).opensPhrase() || strikes.get(strike).onSlide() ? EASY_CHANGE : CHANGE;
     }
 
+    /** A tapped note costs the fretting hand nothing. */
     private static Cost costOf(Strike strike, Box box) {
         Cost cost = Cost.NONE;
         for (Note note : strike.notes()) {
-            if (note.at().isPresent()) {
+            if (note.at().isPresent() && note.attack() != Attack.TAPPED) {
                 StringFret at = note.at().get();
                 boolean stranger = at.isOpen() && !box.patternHolds(at);
                 cost = cost.plus(new Cost(Math.abs(box.reach(at)), stranger ? 1 : 0));

@@ -36,7 +36,6 @@ public final class PhraseNames {
     /** An answer is at most this much longer or shorter than its call. */
     private static final Fraction LENGTHS_APART = Fraction.of(3, 2);
 
-    private static final String PRIME = "′";
     private static final int LETTERS = 26;
 
     private final Analysis analysis;
@@ -66,7 +65,7 @@ public final class PhraseNames {
         for (int i = 0; i < analysis.phrases().size(); i++) {
             Phrase phrase = analysis.phrases().get(i);
             Optional<String> variantOf = likest(phrase);
-            String letter = variantOf.map(of -> of + PRIME).orElseGet(() -> newLetter(phrase));
+            String letter = variantOf.orElseGet(() -> newLetter(phrase));
             Optional<String> answers = Optional.empty();
             if (i > 0
                     && names.get(i - 1).answers().isEmpty()

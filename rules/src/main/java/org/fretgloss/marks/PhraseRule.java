@@ -41,7 +41,7 @@ final class PhraseRule implements Rule {
 
     private static Finding found(Analysis analysis, Phrase phrase, PhraseName name) {
         Finding.Builder finding = Finding.at(phrase.first())
-                .text(name.letter())
+                .text(name.text())
                 .explain(explanation(analysis, phrase, name))
                 .confidence(phrase.afterBreath() ? SURE_AFTER_BREATH : SURE_WITHOUT_BREATH)
                 .value("letter", name.letter());
@@ -53,8 +53,8 @@ final class PhraseRule implements Rule {
     private static String explanation(Analysis analysis, Phrase phrase, PhraseName name) {
         String begins = Places.inSolo(analysis, phrase.first())
                 + (phrase.afterBreath()
-                        ? "phrase " + name.letter() + " begins."
-                        : "without a rest phrase " + name.letter() + " begins.");
+                        ? "phrase " + name.text() + " begins."
+                        : "without a rest phrase " + name.text() + " begins.");
         String varies = name.variantOf()
                 .map(letter -> " It takes up phrase " + letter + " again.")
                 .orElse("");

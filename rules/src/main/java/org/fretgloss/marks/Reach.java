@@ -11,6 +11,7 @@ import org.fretgloss.rule.Finding;
 import org.fretgloss.rule.Line;
 import org.fretgloss.rule.Rule;
 import org.fretgloss.rule.Settings;
+import org.fretgloss.solo.Attack;
 import org.fretgloss.solo.Note;
 
 /** Notes fretted outside the window of the box in force; an excursion is written at its first note. */
@@ -45,9 +46,11 @@ final class Reach implements Rule {
         return findings;
     }
 
-    /** Neither open strings nor dead notes take the hand anywhere. */
+    /** Neither open strings nor dead notes take the hand anywhere, and tapped notes are the other hand's. */
     private static boolean isFretted(Note note) {
-        return !note.isDead() && note.at().filter(at -> !at.isOpen()).isPresent();
+        return !note.isDead()
+                && note.attack() != Attack.TAPPED
+                && note.at().filter(at -> !at.isOpen()).isPresent();
     }
 
     private static Finding.Builder found(Analysis analysis, Box box, Note note, int frets) {

@@ -18,7 +18,7 @@ class PhraseNamesTest {
     }
 
     private static List<String> letters(String music) {
-        return names(music).stream().map(PhraseName::letter).toList();
+        return names(music).stream().map(PhraseName::text).toList();
     }
 
     @Test
@@ -38,7 +38,7 @@ class PhraseNamesTest {
     void aVariantPointsAtThePhraseItVaries() {
         List<PhraseName> names = names("| 4/7:1/2 3/5 2/5:1 3/7 r:1 | 1/8:2 1/5:1 r:1 | 4/7:1/2 3/5 2/5:1 3/5 r:1 |");
         assertThat(names.get(0).variantOf()).isEmpty();
-        assertThat(names.get(2).letter()).isEqualTo("A′");
+        assertThat(names.get(2).text()).isEqualTo("A′");
         assertThat(names.get(2).variantOf()).contains("A");
     }
 
@@ -59,7 +59,7 @@ class PhraseNamesTest {
     @Test
     void whatTakesUpTheRhythmAndLandsAtRestAnswers() {
         List<PhraseName> names = names("| 4/7:1/2 3/5 3/7:1 2/5:1/2 3/7 r:1 | 3/7:1/2 2/5 2/8:1 3/5:1/2 4/7 r:1 |");
-        assertThat(names).extracting(PhraseName::letter).containsExactly("A", "B");
+        assertThat(names).extracting(PhraseName::text).containsExactly("A", "B");
         assertThat(names.get(0).answers()).isEmpty();
         assertThat(names.get(1).answers()).contains("A");
     }

@@ -106,11 +106,11 @@ class FindingsSchemaTest {
 
     @Test
     void aPhraseVariesAndAnswersPhrasesByTheirLetters() {
-        assertThat(isAccepted(withPhrase("A′", "A", "A"))).isTrue();
-        assertThat(isAccepted(withPhrase("AB", "C", "C′"))).isTrue();
+        assertThat(isAccepted(withPhrase("A", "A", "A"))).isTrue();
+        assertThat(isAccepted(withPhrase("AB", "C", "C"))).isTrue();
         assertThat(isAccepted(withPhrase("A'", "A", "A"))).isFalse();
-        assertThat(isAccepted(withPhrase("A′", "", "A"))).isFalse();
-        assertThat(isAccepted(withPhrase("A′", "A", "1"))).isFalse();
+        assertThat(isAccepted(withPhrase("A", "", "A"))).isFalse();
+        assertThat(isAccepted(withPhrase("A′", "A", "A"))).isFalse();
     }
 
     private static JsonObject withPhrase(String letter, String variantOf, String answers) {
