@@ -17,10 +17,9 @@ import org.fretgloss.solo.Solo;
 /** The rules at hand, in order, and what could not be taken among them. */
 public final class Rulebook {
 
-    /** In time; grace notes one by one before their main notes. What stands together keeps the order of rules. */
-    private static final Comparator<Gloss> IN_TIME = Comparator.<Gloss, Note>comparing(
-            gloss -> gloss.finding().note(),
-            Comparator.comparing(Note::onset).thenComparing(note -> note.grace() ? note.index() : Integer.MAX_VALUE));
+    /** In time, a grace note at the moment of its main note. What stands together keeps the order of rules. */
+    private static final Comparator<Gloss> IN_TIME =
+            Comparator.comparing(gloss -> gloss.finding().note().onset());
 
     private final List<Admission.Entry> entries;
     private final List<RefusedRules> refused;
