@@ -1,0 +1,103 @@
+package org.fretgloss.evaluation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.fretgloss.analysis.Analysis;
+import org.fretgloss.analysis.Given;
+import org.fretgloss.analysis.Homes;
+import org.fretgloss.analysis.Phrasing;
+import org.fretgloss.analysis.Stages;
+import org.fretgloss.rule.Rulebook;
+import org.fretgloss.solo.Note;
+import org.fretgloss.solo.Solo;
+
+/** How long each step of the analysis takes, for solos of several lengths. Prints; the times prove nothing by themselves. */
+final class Speed {
+
+    private static final int RUNS = 3;
+    private static final double NANOS_IN_A_MILLISECOND = 1e6;
+    private static final List<String> STEPS = List.of(
+            "phrases",
+            "homes",
+            "boxes",
+            "string and fret",
+            "analysis, frets written",
+            "rules",
+            "analysis and rules, no frets");
+
+    private final Rulebook rules = Rulebook.load(Speed.class.getClassLoader());
+
+    /** A table in milliseconds, the best of some runs each: a row for each length, with rests and without. */
+    List<String> table(List<Integer> lengths) {
+        List<String> rows = new ArrayList<>();
+        rows.add("| notes | " + String.join(" | ", STEPS) + " |");
+        rows.add("|---" + "|---".repeat(STEPS.size()) + "|");
+        times(LongSolo.of(2_000, true));
+        for (int length : lengths) {
+            rows.add(row(length + "", LongSolo.of(length, true)));
+            rows.add(row(length + ", no rest", LongSolo.of(length, false)));
+        }
+        return rows;
+    }
+
+    private String row(String name, Solo solo) {
+        return times(solo).stream()
+                .map(millis -> String.format(Locale.ROOT, millis < 10 ? "%.1f" : "%.0f", millis))
+                .collect(Collectors.joining(" | ", "| " + name + " | ", " |"));
+    }
+
+    /** In the order of the steps. */
+    private List<Double> times(Solo solo) {
+        Solo bare = bare(solo);
+        Phrasing phrasing = Stages.phrases(solo);
+        Homes homes = Stages.homes(solo, phrasing);
+        Analysis analysis = Analysis.of(solo, Given.NOTHING);
+        return Stream.<Supplier<Object>>of(
+                        () -> Stages.phrases(solo),
+                        () -> Stages.homes(solo, phrasing),
+                        () -> Stages.boxes(solo, homes, phrasing),
+                        () -> Stages.fingering(bare, homes),
+                        () -> Analysis.of(solo, Given.NOTHING),
+                        () -> rules.examine(analysis, Map.of()),
+                        () -> rules.examine(Analysis.of(bare, Given.NOTHING), Map.of()))
+                .map(Speed::time)
+                .toList();
+    }
+
+    private static double time(Supplier<Object> step) {
+        double best = Double.POSITIVE_INFINITY;
+        for (int run = 0; run < RUNS; run++) {
+            long start = System.nanoTime();
+            Object result = step.get();
+            best = Math.min(best, (System.nanoTime() - start) / NANOS_IN_A_MILLISECOND);
+            Objects.requireNonNull(result);
+        }
+        return best;
+    }
+
+    /** The same without string and fret. */
+    private static Solo bare(Solo solo) {
+        List<Note> sorted = solo.notes().stream()
+                .map(note -> note.at(Optional.empty()))
+                .sorted(Note.SOUNDING_ORDER)
+                .toList();
+        List<Note> notes = new ArrayList<>();
+        sorted.forEach(note -> notes.add(note.withIndex(notes.size())));
+        return new Solo(
+                solo.title(),
+                solo.part(),
+                solo.tuning(),
+                solo.tuningIsWritten(),
+                solo.bars(),
+                notes,
+                solo.chords(),
+                solo.tempos());
+    }
+}
