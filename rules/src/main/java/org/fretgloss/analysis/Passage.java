@@ -47,20 +47,32 @@ record Passage(
 
     /** From one bar line of the solo to another. */
     Passage between(Fraction start, Fraction end) {
+        List<Note> within = struck(notes, start, end);
         return new Passage(
-                notes.stream().filter(note -> isWithin(note, start, end)).toList(),
-                landings.stream().filter(note -> isWithin(note, start, end)).toList(),
+                within,
+                struck(landings, start, end),
                 harmony.between(start, end),
                 statedKey,
-                notes.stream()
-                        .filter(note -> isWithin(note, start, end))
-                        .findFirst()
-                        .map(note -> note.bar().key())
-                        .orElse(signature));
+                within.isEmpty() ? signature : within.get(0).bar().key());
     }
 
-    private static boolean isWithin(Note note, Fraction start, Fraction end) {
-        return !note.onset().isLessThan(start) && note.onset().isLessThan(end);
+    /** Those of notes in order of onset that are struck from one moment on and before another. */
+    private static List<Note> struck(List<Note> notes, Fraction start, Fraction end) {
+        return notes.subList(firstFrom(start, notes), firstFrom(end, notes));
+    }
+
+    private static int firstFrom(Fraction moment, List<Note> notes) {
+        int low = 0;
+        int high = notes.size();
+        while (low < high) {
+            int middle = (low + high) / 2;
+            if (notes.get(middle).onset().isLessThan(moment)) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
     }
 
     /** Everything that is heard in it, in order. */
