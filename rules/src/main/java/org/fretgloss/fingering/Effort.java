@@ -32,7 +32,7 @@ final class Effort {
         for (int note = 0; note < grip.size(); note++) {
             if (grip.isPlayed(note)) {
                 StringFret at = grip.place(note);
-                cost += placing.cost(hand, at)
+                cost += placing.cost(hand, grip, at)
                         + Holding.cost(held, onset, grip, note)
                         + playing.cost(hand, onset.notes().get(note), at)
                         + Recalling.cost(memory, grip, note);

@@ -44,12 +44,14 @@ final class Placing {
         this.thirdString = style.isLead() ? 0 : THIRD_STRING;
     }
 
-    double cost(Hand hand, StringFret at) {
+    /** What it costs a hand that comes from a position, or before the first note stands where the grip wants it. */
+    double cost(Hand hand, Grip grip, StringFret at) {
         int string = at.string();
         int fret = at.fret();
+        int position = hand.isAtRest() ? hand.positionFor(grip) : hand.position();
         return height * fret
                 + BEYOND_TWELFTH * Math.max(0, fret - TWELFTH)
-                + (fret == 0 ? open + OPEN_FROM_AFAR * Math.min(hand.position(), TWELFTH) : 0)
+                + (fret == 0 ? open + OPEN_FROM_AFAR * Math.min(position, TWELFTH) : 0)
                 + (string == 1 || string == hand.strings() ? outerString : 0)
                 + (string == 3 ? thirdString : 0);
     }
