@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.fretgloss.pitch.PitchClass;
 import org.fretgloss.solo.KeySignature;
 import org.fretgloss.solo.Note;
+import org.fretgloss.solo.NotesInTime;
 import org.fretgloss.solo.Solo;
 import org.fretgloss.time.Fraction;
 
@@ -47,32 +48,13 @@ record Passage(
 
     /** From one bar line of the solo to another. */
     Passage between(Fraction start, Fraction end) {
-        List<Note> within = struck(notes, start, end);
+        List<Note> within = NotesInTime.between(notes, start, end);
         return new Passage(
                 within,
-                struck(landings, start, end),
+                NotesInTime.between(landings, start, end),
                 harmony.between(start, end),
                 statedKey,
                 within.isEmpty() ? signature : within.get(0).bar().key());
-    }
-
-    /** Those of notes in order of onset that are struck from one moment on and before another. */
-    private static List<Note> struck(List<Note> notes, Fraction start, Fraction end) {
-        return notes.subList(firstFrom(start, notes), firstFrom(end, notes));
-    }
-
-    private static int firstFrom(Fraction moment, List<Note> notes) {
-        int low = 0;
-        int high = notes.size();
-        while (low < high) {
-            int middle = (low + high) / 2;
-            if (notes.get(middle).onset().isLessThan(moment)) {
-                low = middle + 1;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
     }
 
     /** Everything that is heard in it, in order. */
