@@ -136,6 +136,11 @@ public record Analysis(
         return chordAt(note).flatMap(chord -> chord.degreeOf(Math.floorMod(note.heardMidi(), 12)));
     }
 
+    /** The degree that a note is heard as against the root of the chord of the moment, whether or not it is a tone of it. */
+    public Optional<Degree> chordDegreeOf(Note note) {
+        return chordAt(note).map(chord -> chord.degreeAgainstRoot(Math.floorMod(note.heardMidi(), 12)));
+    }
+
     /** Whether a note is heard in the home scale or in the chord of the moment. */
     public boolean isInside(Note note) {
         return homeAt(note).scale().contains(note.heardMidi())

@@ -42,8 +42,7 @@ public record Harmony(Source source, List<ChordSpan> spans) {
 
     /** The chords from one moment to another. */
     Harmony between(Fraction start, Fraction end) {
-        List<ChordSpan> within = spans.stream()
-                .skip(firstEndingAfter(start))
+        List<ChordSpan> within = spans.subList(firstEndingAfter(start), spans.size()).stream()
                 .takeWhile(span -> span.start().isLessThan(end))
                 .map(span -> new ChordSpan(span.start().max(start), span.end().min(end), span.chord()))
                 .toList();

@@ -39,6 +39,10 @@ public record Homes(List<HomeSection> sections) {
 
     /** The home in force at a note. */
     public Home at(Note note) {
+        return sections.get(sectionOf(note)).home();
+    }
+
+    private int sectionOf(Note note) {
         int low = 0;
         int high = sections.size() - 1;
         while (low < high) {
@@ -49,7 +53,7 @@ public record Homes(List<HomeSection> sections) {
                 low = middle;
             }
         }
-        return sections.get(low).home();
+        return low;
     }
 
     /** The notes of a section, in sounding order. */
@@ -63,7 +67,6 @@ public record Homes(List<HomeSection> sections) {
 
     /** Whether one home is in force from a note to a later one. */
     public boolean isSame(Note earlier, Note later) {
-        return sections.stream()
-                .noneMatch(section -> earlier.index() < section.from() && section.from() <= later.index());
+        return sectionOf(earlier) == sectionOf(later);
     }
 }

@@ -38,13 +38,8 @@ public record Landing(
                 note,
                 analysis.homeAt(note).scale().degreeOf(midi),
                 chord,
-                chord.map(symbol -> degreeAgainst(symbol, midi)),
+                chord.map(symbol -> symbol.degreeAgainstRoot(Math.floorMod(midi, 12))),
                 chordBefore(analysis.harmony(), note));
-    }
-
-    private static Degree degreeAgainst(ChordSymbol chord, int midi) {
-        return chord.degreeOf(Math.floorMod(midi, 12))
-                .orElseGet(() -> Degree.named(midi - chord.root().chroma()));
     }
 
     private static Optional<ChordSymbol> chordBefore(Harmony harmony, Note note) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.fretgloss.pitch.PitchClass;
 import org.fretgloss.solo.KeySignature;
 import org.fretgloss.solo.Note;
+import org.fretgloss.solo.NotesInTime;
 import org.fretgloss.solo.Solo;
 import org.fretgloss.time.Fraction;
 
@@ -47,20 +48,13 @@ record Passage(
 
     /** From one bar line of the solo to another. */
     Passage between(Fraction start, Fraction end) {
+        List<Note> within = NotesInTime.between(notes, start, end);
         return new Passage(
-                notes.stream().filter(note -> isWithin(note, start, end)).toList(),
-                landings.stream().filter(note -> isWithin(note, start, end)).toList(),
+                within,
+                NotesInTime.between(landings, start, end),
                 harmony.between(start, end),
                 statedKey,
-                notes.stream()
-                        .filter(note -> isWithin(note, start, end))
-                        .findFirst()
-                        .map(note -> note.bar().key())
-                        .orElse(signature));
-    }
-
-    private static boolean isWithin(Note note, Fraction start, Fraction end) {
-        return !note.onset().isLessThan(start) && note.onset().isLessThan(end);
+                within.isEmpty() ? signature : within.get(0).bar().key());
     }
 
     /** Everything that is heard in it, in order. */

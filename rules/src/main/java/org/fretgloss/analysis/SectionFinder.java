@@ -1,6 +1,8 @@
 package org.fretgloss.analysis;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -132,11 +134,11 @@ final class SectionFinder {
                 bestHome[end] = best[end][home] > best[end][bestHome[end]] ? home : bestHome[end];
             }
         }
-        List<Run> runs = new ArrayList<>();
-        for (int end = count; end > 0; end = runs.get(0).first) {
-            runs.add(0, new Run(since[end][bestHome[end]], end, Tonality.ALL.get(bestHome[end])));
+        Deque<Run> runs = new ArrayDeque<>();
+        for (int end = count; end > 0; end = runs.getFirst().first) {
+            runs.addFirst(new Run(since[end][bestHome[end]], end, Tonality.ALL.get(bestHome[end])));
         }
-        return runs;
+        return List.copyOf(runs);
     }
 
     /** Joins what is no change of home after all to what stands before it. */

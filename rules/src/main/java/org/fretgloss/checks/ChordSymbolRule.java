@@ -14,6 +14,7 @@ import org.fretgloss.rule.Rule;
 import org.fretgloss.rule.Settings;
 import org.fretgloss.rule.Severity;
 import org.fretgloss.solo.Note;
+import org.fretgloss.solo.NotesInTime;
 import org.fretgloss.time.Fraction;
 
 /** A chord symbol that every note of two bars fights, or a long stretch before the first. */
@@ -56,10 +57,8 @@ final class ChordSymbolRule implements Rule {
     }
 
     private static List<Note> notesIn(Analysis analysis, ChordSpan span) {
-        return analysis.solo().notes().stream()
+        return NotesInTime.between(analysis.solo().notes(), span.start(), span.end()).stream()
                 .filter(Note::isPitched)
-                .filter(note ->
-                        !note.onset().isLessThan(span.start()) && note.onset().isLessThan(span.end()))
                 .toList();
     }
 

@@ -1,6 +1,9 @@
 package org.fretgloss.checks;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -14,7 +17,9 @@ import org.fretgloss.rule.Rule;
 import org.fretgloss.rule.Settings;
 import org.fretgloss.rule.Severity;
 import org.fretgloss.rule.Suggestion;
+import org.fretgloss.solo.Bend;
 import org.fretgloss.solo.Note;
+import org.fretgloss.time.Fraction;
 
 /** A phrase that repeats an earlier one but for a single fret or length, not at its end. */
 final class OddOneOut implements Rule {
@@ -32,32 +37,52 @@ final class OddOneOut implements Rule {
         return List.of(LEAST);
     }
 
+    /** How a note is played, wherever it stands. */
+    private record Played(Fraction duration, boolean grace, Optional<StringFret> at, int midi, Optional<Bend> bend) {
+
+        static Played of(Note note) {
+            return new Played(note.duration(), note.grace(), note.at(), note.midi(), note.bend());
+        }
+    }
+
+    /**
+     * What two phrases must share before they are compared. An ending may be varied, and a beginning too: a slip is told
+     * only inside.
+     */
+    private record Ends(int size, Played first, Played last) {
+
+        static Ends of(List<Note> phrase) {
+            return new Ends(phrase.size(), Played.of(phrase.get(0)), Played.of(phrase.get(phrase.size() - 1)));
+        }
+    }
+
     @Override
     public Stream<Finding> examine(Analysis analysis, Settings settings) {
         int least = settings.get(LEAST);
-        List<List<Note>> phrases = analysis.phrases().stream()
+        Map<Ends, List<List<Note>>> earlier = new HashMap<>();
+        Stream.Builder<Finding> findings = Stream.builder();
+        analysis.phrases().stream()
                 .map(Phrase::notes)
                 .filter(notes -> notes.size() >= least)
-                .toList();
-        return IntStream.range(0, phrases.size())
-                .mapToObj(i -> firstOdd(phrases.subList(0, i), phrases.get(i)))
-                .flatMap(Optional::stream);
+                .forEach(phrase -> {
+                    List<List<Note>> alike = earlier.computeIfAbsent(Ends.of(phrase), ends -> new ArrayList<>());
+                    firstOdd(alike, phrase).ifPresent(findings::add);
+                    alike.add(phrase);
+                });
+        return findings.build();
     }
 
-    /** The doubt about a phrase, told against the first earlier one that it all but repeats; none if one is repeated whole. */
+    /** The doubt about a phrase whose ends are those of earlier ones, told against the first earlier one that it all but repeats; none if one is repeated whole. */
     private static Optional<Finding> firstOdd(List<List<Note>> earlier, List<Note> phrase) {
         Optional<Finding> odd = Optional.empty();
         for (List<Note> model : earlier) {
-            if (model.size() == phrase.size()) {
-                List<Integer> differing = differing(model, phrase);
-                if (differing.isEmpty()) {
-                    return Optional.empty();
-                }
-                int place = differing.get(0);
-                // an ending may be varied, and a beginning too: a slip is told only inside
-                if (odd.isEmpty() && differing.size() == 1 && place > 0 && place < phrase.size() - 1) {
-                    odd = Optional.of(found(model.get(place), phrase.get(place)));
-                }
+            List<Integer> differing = differing(model, phrase);
+            if (differing.isEmpty()) {
+                return Optional.empty();
+            }
+            int place = differing.get(0);
+            if (odd.isEmpty() && differing.size() == 1) {
+                odd = Optional.of(found(model.get(place), phrase.get(place)));
             }
         }
         return odd;
@@ -65,17 +90,9 @@ final class OddOneOut implements Rule {
 
     private static List<Integer> differing(List<Note> model, List<Note> phrase) {
         return IntStream.range(0, phrase.size())
-                .filter(i -> !isPlayedAlike(model.get(i), phrase.get(i)))
+                .filter(i -> !Played.of(model.get(i)).equals(Played.of(phrase.get(i))))
                 .boxed()
                 .toList();
-    }
-
-    private static boolean isPlayedAlike(Note one, Note other) {
-        return one.duration().equals(other.duration())
-                && one.grace() == other.grace()
-                && one.at().equals(other.at())
-                && one.midi() == other.midi()
-                && one.bend().equals(other.bend());
     }
 
     private static Finding found(Note model, Note odd) {

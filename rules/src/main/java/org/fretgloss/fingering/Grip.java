@@ -1,7 +1,6 @@
 package org.fretgloss.fingering;
 
 import java.util.Arrays;
-import java.util.Optional;
 import org.fretgloss.neck.StringFret;
 
 /** Where the fingers are for the notes of an onset: a string of its own for each, or none where no string is left. */
@@ -78,8 +77,9 @@ final class Grip {
         return highest > 0;
     }
 
-    Optional<StringFret> place(int note) {
-        return isPlayed(note) ? Optional.of(new StringFret(strings[note], frets[note])) : Optional.empty();
+    /** Where a note lies that {@linkplain #isPlayed is played}. */
+    StringFret place(int note) {
+        return new StringFret(strings[note], frets[note]);
     }
 
     /** Whether the notes lie on the same strings, one for one. */

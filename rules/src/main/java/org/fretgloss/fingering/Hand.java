@@ -2,6 +2,7 @@ package org.fretgloss.fingering;
 
 import java.util.Arrays;
 import java.util.Optional;
+import org.fretgloss.time.Fraction;
 
 /** The fretting hand at an onset, and how it came there. */
 final class Hand {
@@ -17,11 +18,11 @@ final class Hand {
     private final double cost;
     private final int position;
 
-    /** By string: the fret last struck on it, when, and until when it sounds. */
+    /** By string: the fret last struck on it, when, and until when it sounds; times in quarter notes. */
     private final int[] frets;
 
-    private final double[] struck;
-    private final double[] ends;
+    private final Fraction[] struck;
+    private final Fraction[] ends;
 
     private Hand(
             Optional<Hand> before,
@@ -29,8 +30,8 @@ final class Hand {
             double cost,
             int position,
             int[] frets,
-            double[] struck,
-            double[] ends) {
+            Fraction[] struck,
+            Fraction[] ends) {
         this.before = before;
         this.grip = grip;
         this.cost = cost;
@@ -44,15 +45,16 @@ final class Hand {
     static Hand atRest(int strings) {
         int[] frets = new int[strings + 1];
         Arrays.fill(frets, SILENT);
-        return new Hand(
-                Optional.empty(), Optional.empty(), 0, 1, frets, new double[strings + 1], new double[strings + 1]);
+        Fraction[] never = new Fraction[strings + 1];
+        Arrays.fill(never, Fraction.ZERO);
+        return new Hand(Optional.empty(), Optional.empty(), 0, 1, frets, never, never);
     }
 
     /** The hand after taking a grip. */
     Hand take(Grip next, Onset onset, double costSoFar) {
         int[] newFrets = frets.clone();
-        double[] newStruck = struck.clone();
-        double[] newEnds = ends.clone();
+        Fraction[] newStruck = struck.clone();
+        Fraction[] newEnds = ends.clone();
         for (int note = 0; note < next.size(); note++) {
             if (next.isPlayed(note)) {
                 newFrets[next.string(note)] = next.fret(note);
@@ -109,12 +111,14 @@ final class Hand {
         return frets[string];
     }
 
-    double struck(int string) {
-        return struck[string];
+    /** Whether something has been struck on a string since a moment, or at it. */
+    boolean hasStruckSince(Fraction moment, int string) {
+        return frets[string] != SILENT && struck[string].compareTo(moment) >= 0;
     }
 
-    double end(int string) {
-        return ends[string];
+    /** Whether a string still sounds at a moment. */
+    boolean sounds(Fraction moment, int string) {
+        return frets[string] != SILENT && ends[string].isMoreThan(moment);
     }
 
     /** Whether what follows costs both the same, but for what they remember. */

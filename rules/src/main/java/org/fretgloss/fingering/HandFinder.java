@@ -88,9 +88,10 @@ public final class HandFinder {
         List<Grip> grips = Grips.of(onset, tuning, strings);
         List<Step> steps = new ArrayList<>(hands.size() * grips.size());
         for (Hand hand : hands) {
+            Held held = Held.of(hand, onset);
             Memory memory = Memory.of(hand, onset, onsets, settled);
             for (Grip grip : grips) {
-                steps.add(new Step(hand, grip, hand.cost() + effort.of(hand, memory, onset, grip)));
+                steps.add(new Step(hand, grip, hand.cost() + effort.of(hand, held, memory, onset, grip)));
             }
         }
         steps.sort(Comparator.comparingDouble(Step::cost));
@@ -133,7 +134,7 @@ public final class HandFinder {
             for (int n = 0; n < onset.size(); n++) {
                 Note note = onset.notes().get(n);
                 if (note.at().isEmpty() && grip.isPlayed(n)) {
-                    places.put(note.ordinal(), new StringFret(grip.string(n), grip.fret(n)));
+                    places.put(note.ordinal(), grip.place(n));
                     sureness.put(note.ordinal(), sureness(shares.get(i), grip, n));
                 }
             }

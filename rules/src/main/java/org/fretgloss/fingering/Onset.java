@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.fretgloss.solo.Note;
+import org.fretgloss.time.Fraction;
 
 /**
  * Notes struck together, and what earlier onsets they remind the hand of. A grace note is struck alone.
@@ -23,9 +24,9 @@ record Onset(
         int index,
         List<Note> notes,
         List<Integer> pitches,
-        double time,
-        List<Double> ends,
-        double sinceLast,
+        Fraction time,
+        List<Fraction> ends,
+        Fraction sinceLast,
         List<Integer> samePitch,
         int samePitches,
         int chordBefore) {
@@ -39,10 +40,10 @@ record Onset(
     private static final int NOTE_MEMORY = 16;
 
     /** Grace notes take no time, and neither the first note nor a grace note leaves the hand less than this. */
-    private static final double SHORTEST = 1.0 / 16;
+    private static final Fraction SHORTEST = Fraction.of(1, 16);
 
     /** Before the first note the hand has a bar's time. */
-    private static final double AT_REST = 4;
+    private static final Fraction AT_REST = Fraction.of(4);
 
     Onset {
         notes = List.copyOf(notes);
@@ -57,22 +58,23 @@ record Onset(
         Map<List<Integer>, Integer> lastOfPitches = new HashMap<>();
         Map<Integer, Integer> lastOfSize = new HashMap<>();
         Map<Integer, Integer> lastOfPitch = new HashMap<>();
-        double before = Double.NEGATIVE_INFINITY;
         for (List<Note> together : together(notes)) {
             int index = onsets.size();
             List<Note> rising = together.stream()
                     .sorted((a, b) -> Integer.compare(a.midi(), b.midi()))
                     .toList();
             List<Integer> pitches = rising.stream().map(Note::midi).toList();
-            double time = rising.get(0).onset().toDouble();
+            Fraction time = rising.get(0).onset();
             int chordBefore = rising.size() > 1 ? lastOfSize.getOrDefault(rising.size(), NONE) : NONE;
             onsets.add(new Onset(
                     index,
                     rising,
                     pitches,
                     time,
-                    rising.stream().map(note -> note.end().toDouble()).toList(),
-                    index == 0 ? AT_REST : Math.max(SHORTEST, time - before),
+                    rising.stream().map(Note::end).toList(),
+                    index == 0
+                            ? AT_REST
+                            : SHORTEST.max(time.minus(onsets.get(index - 1).time())),
                     pitches.stream()
                             .map(pitch -> recent(lastOfPitch.getOrDefault(pitch, NONE), index, NOTE_MEMORY))
                             .toList(),
@@ -81,7 +83,6 @@ record Onset(
             pitches.forEach(pitch -> lastOfPitch.put(pitch, index));
             lastOfPitches.put(pitches, index);
             lastOfSize.put(rising.size(), index);
-            before = time;
         }
         return onsets;
     }

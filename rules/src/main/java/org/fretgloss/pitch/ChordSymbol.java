@@ -116,6 +116,11 @@ public record ChordSymbol(PitchClass root, List<Degree> tones, Optional<PitchCla
         return tone;
     }
 
+    /** What sounds at a chroma (0 to 11), named by its degree against the root whether or not the chord holds it. */
+    public Degree degreeAgainstRoot(int chroma) {
+        return degreeOf(chroma).orElseGet(() -> Degree.named(chroma - root.chroma()));
+    }
+
     public boolean contains(int chroma) {
         return degreeOf(chroma).isPresent();
     }

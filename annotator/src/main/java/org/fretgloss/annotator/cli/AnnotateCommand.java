@@ -57,6 +57,9 @@ final class AnnotateCommand implements Callable<Integer>, ScoreCommand {
     @Option(names = "--findings", paramLabel = "FILE", description = "write the findings as JSON; - is standard output")
     @Nullable String findings;
 
+    @Option(names = "--all-notes", description = "list every note with what is known of it among the findings")
+    boolean allNotes;
+
     AnnotateCommand(Console console, Supplier<Fretgloss> tool) {
         this.console = console;
         this.tool = tool;
@@ -67,6 +70,9 @@ final class AnnotateCommand implements Callable<Integer>, ScoreCommand {
         String target = output.target(score, "-annotated");
         if (OutputOptions.DASH.equals(findings) && target.equals(OutputOptions.DASH)) {
             throw usage("the score and the findings cannot both go to standard output: give one of them a file");
+        }
+        if (allNotes && findings == null) {
+            throw usage("--all-notes adds to the findings: say with --findings where they go");
         }
         if (music.startsFormWithoutChords()) {
             throw usage("--form-start says where --chords or --form begin: give one of these too");
@@ -84,11 +90,15 @@ final class AnnotateCommand implements Callable<Integer>, ScoreCommand {
         Map<String, byte[]> written = new LinkedHashMap<>();
         written.put(target, annotated.bytes());
         if (findings != null) {
-            written.put(findings, FindingsJson.of(annotated).getBytes(StandardCharsets.UTF_8));
+            written.put(findings, json(annotated).getBytes(StandardCharsets.UTF_8));
         }
         results.write(written);
         report(annotated, target);
         return (annotated.failures().isEmpty() ? ExitCode.DONE : ExitCode.RULE_FAILED).number();
+    }
+
+    private String json(Annotated annotated) {
+        return allNotes ? FindingsJson.withAllNotes(annotated) : FindingsJson.of(annotated);
     }
 
     /** What the teacher let stand is asked for only where doubts are written. */

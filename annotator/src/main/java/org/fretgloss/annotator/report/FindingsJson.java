@@ -43,6 +43,21 @@ public final class FindingsJson {
 
     /** The whole document, ending in a line feed. */
     public static String of(Report report) {
+        return text(document(report));
+    }
+
+    /** The whole document with everything that is known of each note, found or not. */
+    public static String withAllNotes(Report report) {
+        JsonObject document = document(report);
+        document.add("notes", NotesJson.of(report));
+        return text(document);
+    }
+
+    private static String text(JsonObject document) {
+        return escaped(GSON.toJson(document)) + "\n";
+    }
+
+    private static JsonObject document(Report report) {
         Analysis analysis = report.analysis();
         Solo solo = analysis.solo();
         JsonObject root = new JsonObject();
@@ -64,7 +79,7 @@ public final class FindingsJson {
         JsonArray findings = new JsonArray();
         report.glosses().forEach(gloss -> findings.add(finding(gloss, report)));
         root.add("findings", findings);
-        return escaped(GSON.toJson(root)) + "\n";
+        return root;
     }
 
     /** Control characters and direction marks of the score's texts, which JSON lets pass, as escapes (RFC 8259, 7). */
@@ -220,7 +235,7 @@ public final class FindingsJson {
     }
 
     /** "2", not "2.0" and not "2E+1". */
-    private static BigDecimal plain(BigDecimal number) {
+    static BigDecimal plain(BigDecimal number) {
         BigDecimal stripped = number.stripTrailingZeros();
         return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
     }

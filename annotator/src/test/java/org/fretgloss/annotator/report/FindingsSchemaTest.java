@@ -38,7 +38,10 @@ import org.junit.jupiter.api.TestFactory;
 class FindingsSchemaTest {
 
     /** Keys that a document may lack: a place without chord, and a note that bears its own lyric. */
-    private static final Set<String> OPTIONAL = Set.of("chord", "chordTone", "carrier", "key");
+    private static final Set<String> OPTIONAL = Set.of("chord", "chordTone", "carrier", "key", "notes");
+
+    /** Keys that a note may lack besides: out of the box where it has no fret, a phrase where no rule named it. */
+    private static final Set<String> OPTIONAL_OF_NOTE = Set.of("chordDegree", "outOfBox", "phrase");
 
     /** No key of ours holds a list in a list. */
     private static final JsonArray NONSENSE =
@@ -52,14 +55,14 @@ class FindingsSchemaTest {
         return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(source);
     }
 
-    /** The findings of a solo that has every mark, but for one of each rule. */
+    /** The findings of a solo that has every mark, but for one of each rule, and its first note. */
     private static JsonObject sample() {
         try {
             ScoreFile score = ScoreFile.read(Path.of("../fixtures/harbour-light-shuffle/score.musicxml"));
             Progression form = Progression.form("twelve-bar", PitchClass.parse("A"));
             Given given = new Given(Optional.empty(), Optional.of(form), Optional.empty());
-            JsonObject document = JsonParser.parseString(
-                            FindingsJson.of(Fretgloss.withFoundRules().annotate(score, Request.PLAIN.with(given))))
+            JsonObject document = JsonParser.parseString(FindingsJson.withAllNotes(
+                            Fretgloss.withFoundRules().annotate(score, Request.PLAIN.with(given))))
                     .getAsJsonObject();
             TreeMap<String, JsonElement> oneEach = new TreeMap<>();
             document.getAsJsonArray("findings")
@@ -68,6 +71,9 @@ class FindingsSchemaTest {
             JsonArray findings = new JsonArray();
             oneEach.values().forEach(findings::add);
             document.add("findings", findings);
+            JsonArray notes = new JsonArray();
+            notes.add(document.getAsJsonArray("notes").get(0));
+            document.add("notes", notes);
             return document;
         } catch (Exception e) {
             throw new IllegalStateException(e);
@@ -133,8 +139,12 @@ class FindingsSchemaTest {
     @TestFactory
     Stream<DynamicTest> noKeyMayBeMissing() {
         return keys(SAMPLE, List.of())
-                .filter(path -> !OPTIONAL.contains(path.get(path.size() - 1)))
+                .filter(path -> !mayLack(path.get(0), path.get(path.size() - 1)))
                 .map(path -> refused("without " + path, path, parent -> parent.remove(path.get(path.size() - 1))));
+    }
+
+    private static boolean mayLack(String list, String key) {
+        return OPTIONAL.contains(key) || (list.equals("notes") && OPTIONAL_OF_NOTE.contains(key));
     }
 
     @TestFactory
