@@ -90,7 +90,7 @@ class ReadingFixturesTest {
     private static void assertReads(Path score, Optional<String> part, List<String> expected) throws ScoreException {
         ScoreFile file = ScoreFile.read(score);
         Reading reading = ScoreReader.read(file, part);
-        assertThat(ReadingText.of(reading.solo()))
+        assertThat(ReadingText.of(reading))
                 .isEqualTo(expected.stream()
                         .filter(line -> !line.startsWith(NOTICE))
                         .toList());
