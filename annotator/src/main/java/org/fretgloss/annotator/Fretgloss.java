@@ -184,7 +184,7 @@ public final class Fretgloss {
 
     private static Analysis analysed(Reading reading, Given given) throws ScoreException {
         try {
-            return Analysis.of(reading.solo(), given);
+            return Analysis.of(reading.solo(), given, reading.backing().notes());
         } catch (IllegalArgumentException e) {
             throw new ScoreException(String.valueOf(e.getMessage()), e);
         }
@@ -252,7 +252,7 @@ public final class Fretgloss {
         List<String> notices = new ArrayList<>(score.notices());
         notices.addAll(Edited.notices(plain));
         reading.notices().stream().map(Notice::text).forEach(notices::add);
-        notices.addAll(Inferred.notices(analysis));
+        notices.addAll(Inferred.notices(analysis, reading.backing()));
         analysis.form()
                 .filter(form -> form.progression().bars().size()
                         > analysis.solo().bars().size())

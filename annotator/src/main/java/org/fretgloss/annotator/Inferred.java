@@ -3,15 +3,22 @@ package org.fretgloss.annotator;
 import java.util.ArrayList;
 import java.util.List;
 import org.fretgloss.analysis.Analysis;
+import org.fretgloss.analysis.Harmony;
+import org.fretgloss.annotator.read.Backing;
 import org.fretgloss.solo.Note;
 
-/** What the user is told where strings and frets are not in the score. */
+/** What the user is told where strings and frets, or chords, are not in the score. */
 final class Inferred {
 
     private Inferred() {}
 
-    static List<String> notices(Analysis analysis) {
+    static List<String> notices(Analysis analysis, Backing backing) {
         List<String> notices = new ArrayList<>();
+        if (analysis.harmony().source() == Harmony.Source.INFERRED) {
+            notices.add("the score names no chords: they are inferred from what " + String.join(", ", backing.parts())
+                    + (backing.parts().size() == 1 ? " plays" : " play")
+                    + ", and marks that need a chord are less sure; --chords or --form give them");
+        }
         int inferred = analysis.fingering().inferred().size();
         int notes = analysis.solo().notes().size();
         if (inferred > 0) {

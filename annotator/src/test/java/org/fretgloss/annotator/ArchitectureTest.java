@@ -171,7 +171,7 @@ class ArchitectureTest {
     private static LayeredArchitecture layers() {
         Map<String, List<String>> mayUse = new LinkedHashMap<>();
         mayUse.put(FILE, List.of(RULES));
-        mayUse.put(READ, List.of(RULES, FILE));
+        mayUse.put(READ, List.of(RULES, FILE, CONFIG));
         mayUse.put(WRITE, List.of(RULES, FILE));
         mayUse.put(CONFIG, List.of(RULES, FILE));
         mayUse.put(ROOT, List.of(RULES, FILE, READ, WRITE, CONFIG));

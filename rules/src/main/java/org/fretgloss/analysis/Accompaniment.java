@@ -44,12 +44,13 @@ public record Accompaniment(List<Sounding> notes) {
     public Harmony infer(List<Bar> bars) {
         List<ChordSpan> spans = new ArrayList<>();
         Optional<ChordSymbol> inForce = Optional.empty();
-        int from = 0;
+        List<Sounding> within = new ArrayList<>();
+        int next = 0;
         for (Bar bar : bars) {
-            while (from < notes.size() && !notes.get(from).end().isMoreThan(bar.start())) {
-                from++;
+            within.removeIf(note -> !note.end().isMoreThan(bar.start()));
+            while (next < notes.size() && notes.get(next).start().isLessThan(bar.end())) {
+                within.add(notes.get(next++));
             }
-            List<Sounding> within = within(notes.subList(from, notes.size()), bar);
             for (ChordSpan span : chords(bar, within)) {
                 Optional<ChordSymbol> before = inForce;
                 inForce = span.chord().or(() -> before);
@@ -57,17 +58,6 @@ public record Accompaniment(List<Sounding> notes) {
             }
         }
         return inForce.isEmpty() ? Harmony.UNKNOWN : new Harmony(Harmony.Source.INFERRED, spans);
-    }
-
-    private static List<Sounding> within(List<Sounding> notes, Bar bar) {
-        List<Sounding> within = new ArrayList<>();
-        for (Sounding note : notes) {
-            if (!note.start().isLessThan(bar.end())) {
-                break;
-            }
-            within.add(note);
-        }
-        return within;
     }
 
     /** One span, or two where the halves of the bar plainly have chords of their own. */

@@ -1,11 +1,12 @@
 package org.fretgloss.analysis;
 
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.fretgloss.pitch.ChordKind;
 import org.fretgloss.pitch.ChordSymbol;
 import org.fretgloss.pitch.Degree;
@@ -67,7 +68,55 @@ public record ChordGuess(ChordSymbol chord, double confidence) {
     /** Fewer different notes are no chord. */
     private static final int FEWEST_NOTES = 3;
 
-    private record Candidate(ChordSymbol chord, double score) {}
+    private static final int CHROMAS = 12;
+
+    /** Every chord that a guess may name, in the order in which it is preferred. */
+    private static final List<Template> TEMPLATES = KINDS.stream()
+            .flatMap(kind -> IntStream.range(0, CHROMAS)
+                    .mapToObj(root -> Template.of(ChordSymbol.of(PitchClass.usual(root), kind))))
+            .toList();
+
+    private record Candidate(Template template, double score) {}
+
+    /**
+     * A chord, laid out so that many stretches can be held against it.
+     *
+     * @param tones by chroma, whether it is a tone of the chord
+     * @param fifths by chroma, whether it is the chord's fifth
+     */
+    private record Template(
+            ChordSymbol chord, BitSet tones, BitSet fifths, boolean hasMajorThird, boolean hasMinorThird) {
+
+        static Template of(ChordSymbol chord) {
+            BitSet tones = new BitSet(CHROMAS);
+            BitSet fifths = new BitSet(CHROMAS);
+            for (Degree tone : chord.tones()) {
+                int chroma = (chord.root().chroma() + tone.chroma()) % CHROMAS;
+                tones.set(chroma);
+                fifths.set(chroma, tone.number() == 5);
+            }
+            return new Template(chord, tones, fifths, chord.hasMajorThird(), chord.hasMinorThird());
+        }
+
+        double score(double[] shares, OptionalInt bass) {
+            int root = chord.root().chroma();
+            double score = bass.isPresent() && bass.getAsInt() != root ? -OTHER_BASS : 0;
+            for (int chroma = 0; chroma < CHROMAS; chroma++) {
+                score += shares[chroma] * (tones.get(chroma) ? 1 : -FOREIGN);
+                if (tones.get(chroma) && shares[chroma] < HEARD) {
+                    score -= fifths.get(chroma) ? NO_FIFTH : NO_TONE;
+                }
+            }
+            return score - MANY_TONES * (tones.cardinality() - FEWEST_NOTES);
+        }
+
+        /** On one root with the same third: A7 and A9 are one harmony to a soloist. */
+        boolean isRelated(Template other) {
+            return chord.root().equals(other.chord.root())
+                    && hasMajorThird == other.hasMajorThird
+                    && hasMinorThird == other.hasMinorThird;
+        }
+    }
 
     /**
      * Names the chord of a stretch.
@@ -78,47 +127,23 @@ public record ChordGuess(ChordSymbol chord, double confidence) {
      */
     public static Optional<ChordGuess> of(List<Double> durations, OptionalInt bass) {
         double total = durations.stream().mapToDouble(Double::doubleValue).sum();
-        List<Double> shares = durations.stream()
-                .map(duration -> total > 0 ? duration / total : 0)
-                .toList();
-        if (shares.stream().filter(share -> share >= HEARD).count() < FEWEST_NOTES) {
+        double[] shares = durations.stream()
+                .mapToDouble(duration -> total > 0 ? duration / total : 0)
+                .toArray();
+        if (Arrays.stream(shares).filter(share -> share >= HEARD).count() < FEWEST_NOTES) {
             return Optional.empty();
         }
-        List<Candidate> candidates = all().map(chord -> new Candidate(chord, score(chord, shares, bass)))
+        List<Candidate> candidates = TEMPLATES.stream()
+                .map(template -> new Candidate(template, template.score(shares, bass)))
                 .sorted(Comparator.comparingDouble(Candidate::score).reversed())
                 .toList();
         Candidate best = candidates.get(0);
         double next = candidates.stream()
-                .filter(candidate -> !isRelated(candidate.chord(), best.chord()))
+                .filter(candidate -> !candidate.template().isRelated(best.template()))
                 .mapToDouble(Candidate::score)
                 .findFirst()
                 .orElse(0);
         double lead = 1 / (1 + Math.exp(-STEEPNESS * (best.score() - next)));
-        return Optional.of(new ChordGuess(best.chord(), lead * Math.max(0, Math.min(1, best.score()))));
-    }
-
-    private static Stream<ChordSymbol> all() {
-        return KINDS.stream()
-                .flatMap(kind -> IntStream.range(0, 12).mapToObj(root -> ChordSymbol.of(PitchClass.usual(root), kind)));
-    }
-
-    private static double score(ChordSymbol chord, List<Double> shares, OptionalInt bass) {
-        int root = chord.root().chroma();
-        double score = bass.isPresent() && bass.getAsInt() != root ? -OTHER_BASS : 0;
-        for (int chroma = 0; chroma < 12; chroma++) {
-            score += shares.get(chroma) * (chord.contains(chroma) ? 1 : -FOREIGN);
-        }
-        for (Degree tone : chord.tones()) {
-            boolean heard = shares.get((root + tone.chroma()) % 12) >= HEARD;
-            score -= heard ? 0 : tone.number() == 5 ? NO_FIFTH : NO_TONE;
-        }
-        return score - MANY_TONES * (chord.tones().size() - FEWEST_NOTES);
-    }
-
-    /** On one root with the same third: A7 and A9 are one harmony to a soloist. */
-    private static boolean isRelated(ChordSymbol one, ChordSymbol other) {
-        return one.root().equals(other.root())
-                && one.hasMajorThird() == other.hasMajorThird()
-                && one.hasMinorThird() == other.hasMinorThird();
+        return Optional.of(new ChordGuess(best.template().chord(), lead * Math.max(0, Math.min(1, best.score()))));
     }
 }

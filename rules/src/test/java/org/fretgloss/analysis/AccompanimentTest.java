@@ -9,9 +9,11 @@ import java.util.stream.Stream;
 import org.fretgloss.analysis.Accompaniment.Sounding;
 import org.fretgloss.page.SoloText;
 import org.fretgloss.pitch.Pitch;
+import org.fretgloss.solo.Bar;
 import org.fretgloss.solo.Note;
 import org.fretgloss.time.Fraction;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 
 /** Invented comping under a solo. */
 class AccompanimentTest {
@@ -97,5 +99,35 @@ class AccompanimentTest {
                         .chordAt(first)
                         .orElseThrow())
                 .hasToString("A7");
+    }
+
+    /** A note that holds throughout must not have all those since its beginning looked at again for each bar. */
+    @Test
+    @Timeout(10)
+    void aPedalUnderTwelveThousandNotes() {
+        int bars = 1_000;
+        Bar first = SoloText.parse("| A4:4 |").solo().bars().get(0);
+        List<Bar> many = IntStream.range(0, bars)
+                .mapToObj(i -> new Bar(
+                        i,
+                        "" + (i + 1),
+                        Fraction.of(4L * i),
+                        first.length(),
+                        first.length(),
+                        Fraction.ZERO,
+                        first.meter(),
+                        first.key(),
+                        false,
+                        false,
+                        false))
+                .toList();
+        Stream<Sounding> chords = IntStream.range(0, bars)
+                .boxed()
+                .flatMap(bar -> stabs(bar, bar % 2 == 0 ? "C♯3 E3 G3" : "C3 D3 F♯3").stream());
+        List<Sounding> notes = Stream.concat(struck(0, 4 * bars, "A1"), chords).toList();
+        assertThat(chords(new Accompaniment(notes).infer(many)))
+                .hasSize(bars)
+                .startsWith("0 A7", "4 D7")
+                .endsWith("3992 A7", "3996 D7");
     }
 }

@@ -199,7 +199,8 @@ final class CheckCommand implements Callable<Integer> {
             console.out().flush();
         }
         if (!quiet) {
-            checked.notices().forEach(notice -> console.tell("  note: " + notice));
+            String before = scores.size() == 1 ? "  note: " : score + ": note: ";
+            checked.notices().forEach(notice -> console.tell(before + notice));
         }
     }
 

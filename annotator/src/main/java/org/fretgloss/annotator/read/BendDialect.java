@@ -1,8 +1,12 @@
 package org.fretgloss.annotator.read;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.fretgloss.solo.Technique;
 import org.fretgloss.time.Fraction;
@@ -10,35 +14,51 @@ import org.fretgloss.time.Fraction;
 /**
  * How a part writes its bends. In the MusicXML reference a bend element is a movement of the string, negative where it is a
  * release or a pre-bend. Some programs write the height that is reached instead, 0 for a release and positive for a
- * pre-bend, and some write a held bend anew on every note that it is tied to. A part is written by one program, so all of
- * its bends are asked together; where they do not tell, the reference is followed.
+ * pre-bend, and some write a held bend anew on every note that it is tied to. The bends of a staff are asked together, those
+ * of its part where they do not tell, and where these do not either the reference is followed.
  *
  * @param heights whether the numbers are heights above the fret, and not movements
  * @param restates whether a bend on a tied note that is as wide as the string is bent already only repeats it
  */
 record BendDialect(boolean heights, boolean restates) {
 
-    /**
-     * The dialect of a part.
-     *
-     * @param strokes with the bends as they are written
-     */
-    static BendDialect of(List<Stroke> strokes) {
-        List<Stroke> bent = strokes.stream()
+    /** A part's strokes with their bends as the reference has them, each staff read by its own dialect. */
+    static List<Stroke> understood(List<Stroke> written) {
+        int votes = votes(bent(written));
+        Map<Integer, BendDialect> dialects = new HashMap<>();
+        written.stream()
+                .collect(Collectors.groupingBy(Stroke::staff))
+                .forEach((staff, strokes) -> dialects.put(staff, of(bent(strokes), votes)));
+        return written.stream()
+                .map(stroke ->
+                        Objects.requireNonNull(dialects.get(stroke.staff())).translated(stroke))
+                .toList();
+    }
+
+    private static BendDialect of(List<Stroke> bent, int votesOfPart) {
+        int votes = votes(bent);
+        boolean heights = (votes == 0 ? votesOfPart : votes) > 0;
+        BendDialect restating = new BendDialect(heights, true);
+        return new BendDialect(heights, bent.stream().allMatch(restating::explains));
+    }
+
+    private static List<Stroke> bent(List<Stroke> strokes) {
+        return strokes.stream()
                 .filter(stroke -> !stroke.marks().bends().isEmpty())
                 .filter(stroke -> !stroke.marks().has(Technique.WITH_BAR))
                 .toList();
-        int votes = bent.stream()
+    }
+
+    private static int votes(List<Stroke> bent) {
+        return bent.stream()
                 .flatMap(stroke -> stroke.elements().stream())
                 .map(element -> element.marks().bends())
                 .mapToInt(BendDialect::votesForHeights)
                 .sum();
-        BendDialect restating = new BendDialect(votes > 0, true);
-        return new BendDialect(votes > 0, bent.stream().allMatch(restating::explains));
     }
 
     /** A stroke whose bends are written as the reference has them. */
-    Stroke translated(Stroke stroke) {
+    private Stroke translated(Stroke stroke) {
         List<BendStep> movements = new ArrayList<>();
         Fraction height = Fraction.ZERO;
         for (int i = 0; i < stroke.elements().size(); i++) {

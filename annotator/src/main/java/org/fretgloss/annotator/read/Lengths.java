@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 final class Lengths {
 
     /** Note values by name from the longest, each half of the one before; the first is eight whole notes. */
-    private static final List<String> TYPES = List.of(
+    static final List<String> TYPES = List.of(
             "maxima", "long", "breve", "whole", "half", "quarter", "eighth", "16th", "32nd", "64th", "128th", "256th",
             "512th", "1024th");
 

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.fretgloss.annotator.config.Nearest;
 import org.fretgloss.annotator.file.ScoreException;
 
 /** Which part is the solo. */
@@ -52,13 +54,24 @@ final class PartChoice {
             found = having(parts, source -> String.valueOf(source.place() + 1).equals(wanted));
         }
         if (found.isEmpty()) {
-            throw new ScoreException("there is no part '" + wanted + "'; the score has " + names(parts));
+            throw new ScoreException("there is no part '" + wanted + "'; " + hint(parts, wanted));
         }
         if (found.size() > 1) {
             throw new ScoreException(
                     "several parts are called '" + wanted + "'; choose one by its number: " + names(parts));
         }
         return found.get(0);
+    }
+
+    private static String hint(List<PartProfile> parts, String wanted) {
+        List<String> names = sources(parts)
+                .map(source -> source.part().name())
+                .filter(name -> !name.isBlank())
+                .toList();
+        return Nearest.of(wanted, names)
+                        .map(name -> "did you mean '" + name + "'? The score has ")
+                        .orElse("the score has ")
+                + names(parts);
     }
 
     /** Either part of a pair stands for both. */
@@ -69,10 +82,14 @@ final class PartChoice {
     }
 
     private static String names(List<PartProfile> parts) {
-        return parts.stream()
-                .flatMap(profile -> profile.part().sources().stream())
-                .sorted(Comparator.comparing(PartSource::place))
+        return sources(parts)
                 .map(source -> (source.place() + 1) + " " + source.label())
                 .collect(Collectors.joining(", "));
+    }
+
+    private static Stream<PartSource> sources(List<PartProfile> parts) {
+        return parts.stream()
+                .flatMap(profile -> profile.part().sources().stream())
+                .sorted(Comparator.comparing(PartSource::place));
     }
 }

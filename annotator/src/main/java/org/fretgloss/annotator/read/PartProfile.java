@@ -17,6 +17,8 @@ import org.fretgloss.time.Fraction;
  */
 record PartProfile(PartReading part, int notes, double fretted, double marks, double single) {
 
+    private static final double MOST_SINGLE = 0.75;
+
     static PartProfile of(PartReading part) {
         List<Stroke> strokes = part.strokes();
         Map<Fraction, Integer> moments = new HashMap<>();
@@ -40,6 +42,19 @@ record PartProfile(PartReading part, int notes, double fretted, double marks, do
         return notes > 0;
     }
 
+    /** Whether notes are struck together at a quarter of its moments or more, as by whoever comps or strums. */
+    boolean playsChords() {
+        return sounds() && single <= MOST_SINGLE;
+    }
+
+    boolean isBass() {
+        return sounds() && (part.sources().stream().anyMatch(PartSource::playsBass) || isCalled("bass"));
+    }
+
+    boolean isPercussion() {
+        return part.sources().stream().anyMatch(PartSource::percussion) || isCalled("drums?|percussion");
+    }
+
     /** Higher is likelier. Frets weigh most, then the name, then marks, single notes and the instrument. */
     double weight() {
         return 4 * fretted + 2 * Math.min(1, 2 * marks) + 2 * single + instrument() + name();
@@ -52,10 +67,13 @@ record PartProfile(PartReading part, int notes, double fretted, double marks, do
     }
 
     private double name() {
-        String name = part.source().part().name().toLowerCase(Locale.ROOT);
-        double weight = name.matches(".*\\b(solo|lead)\\b.*") ? 3 : 0;
-        weight += name.matches(".*\\b(guitar|gtr)\\b.*") ? 1 : 0;
-        return name.matches(".*\\bbass\\b.*") ? weight - 2 : weight;
+        double weight = isCalled("solo|lead") ? 3 : 0;
+        weight += isCalled("guitar|gtr") ? 1 : 0;
+        return isCalled("bass") ? weight - 2 : weight;
+    }
+
+    private boolean isCalled(String words) {
+        return part.source().part().name().toLowerCase(Locale.ROOT).matches(".*\\b(" + words + ")\\b.*");
     }
 
     private static double share(long part, int whole) {

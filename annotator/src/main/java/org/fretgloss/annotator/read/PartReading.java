@@ -44,9 +44,7 @@ record PartReading(
         List<NoteElement> elements = HarmonicChords.joined(ElementReader.read(timeline, bars, score, notices));
         Staves staves = Staves.of(timeline);
         List<Stroke> written = TieMerger.merge(elements, staves::isTablature);
-        BendDialect dialect = BendDialect.of(written);
-        List<Stroke> strokes =
-                StaffPairing.pair(written.stream().map(dialect::translated).toList(), staves);
+        List<Stroke> strokes = StaffPairing.pair(BendDialect.understood(written), staves);
         return new PartReading(List.of(timeline.source()), timeline, bars, elements, staves, strokes);
     }
 

@@ -11,9 +11,11 @@ import org.fretgloss.solo.Part;
  * @param place its place among the parts, from 0
  * @param part what it is called
  * @param programs 1-based MIDI programs that its header names
+ * @param percussion whether one of its instruments is on the MIDI channel of percussion
  * @param measures its bars, in order
  */
-record PartSource(int place, Part part, Set<Integer> programs, List<ScorePartwise.Part.Measure> measures) {
+record PartSource(
+        int place, Part part, Set<Integer> programs, boolean percussion, List<ScorePartwise.Part.Measure> measures) {
 
     private static final int FIRST_GUITAR = 25;
     private static final int LAST_GUITAR = 32;

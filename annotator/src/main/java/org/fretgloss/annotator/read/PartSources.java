@@ -2,9 +2,11 @@ package org.fretgloss.annotator.read;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.audiveris.proxymusic.MidiInstrument;
 import org.audiveris.proxymusic.PartList;
 import org.audiveris.proxymusic.PartName;
@@ -15,6 +17,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Brings each part's bars together with its header in the part list. */
 final class PartSources {
+
+    /** General MIDI keeps this channel for percussion, counted from 1. */
+    private static final int PERCUSSION_CHANNEL = 10;
 
     private PartSources() {}
 
@@ -43,6 +48,7 @@ final class PartSources {
                         header.map(ScorePart::getId).orElse(""),
                         header.flatMap(PartSources::name).orElse("")),
                 header.map(PartSources::programs).orElse(Set.of()),
+                header.filter(PartSources::isPercussion).isPresent(),
                 part.getMeasure());
     }
 
@@ -52,10 +58,19 @@ final class PartSources {
                 .map(name -> name.strip().replaceAll("\\s+", " "));
     }
 
-    private static Set<Integer> programs(ScorePart header) {
+    private static boolean isPercussion(ScorePart header) {
+        return instruments(header)
+                .anyMatch(instrument -> Objects.equals(instrument.getMidiChannel(), PERCUSSION_CHANNEL));
+    }
+
+    private static Stream<MidiInstrument> instruments(ScorePart header) {
         return header.getMidiDeviceAndMidiInstrument().stream()
                 .filter(MidiInstrument.class::isInstance)
-                .map(MidiInstrument.class::cast)
+                .map(MidiInstrument.class::cast);
+    }
+
+    private static Set<Integer> programs(ScorePart header) {
+        return instruments(header)
                 .flatMap(instrument -> Optional.ofNullable(instrument.getMidiProgram()).stream())
                 .collect(Collectors.toSet());
     }

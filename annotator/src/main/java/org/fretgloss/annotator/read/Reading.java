@@ -14,11 +14,17 @@ import org.fretgloss.solo.Solo;
  *     bear any is absent
  * @param partElements ordinals of all note elements of the solo's part, or of both parts of a guitar that stands in two,
  *     rests and cues too: a lyric's number must be free in all of them
+ * @param backing what other parts play, where the score names no chords
  * @param notices what the user is told once
  * @param parts all parts of the score, in its order
  */
 public record Reading(
-        Solo solo, Map<Integer, Integer> carriers, Set<Integer> partElements, List<Notice> notices, List<Part> parts) {
+        Solo solo,
+        Map<Integer, Integer> carriers,
+        Set<Integer> partElements,
+        Backing backing,
+        List<Notice> notices,
+        List<Part> parts) {
 
     public Reading {
         carriers = Map.copyOf(carriers);

@@ -55,21 +55,27 @@ public final class ScoreReader {
             parts.add(PartReading.of(timeline, timelines, score, notices));
         }
         Notices notices = new Notices();
-        PartReading chosen = PartChoice.choose(profiles(PartPairing.joined(parts)), wanted, notices);
+        List<PartProfile> profiles = profiles(PartPairing.joined(parts));
+        PartReading chosen = PartChoice.choose(profiles, wanted, notices);
         if (chosen.sources().size() > 1) {
             notices.say(chosen.sources().stream().map(PartSource::label).collect(Collectors.joining(" and "))
                     + " show the same notes and are read as one solo");
         }
         notices.addAll(score.strangers());
         chosen.sources().forEach(source -> notices.addAll(noticesByPart.get(source.place())));
-        return reading(score, chosen, timelines, notices);
+        List<PartProfile> others = profiles.stream()
+                .filter(other ->
+                        other.part().source().place() != chosen.source().place())
+                .toList();
+        return reading(score, chosen, others, timelines, notices);
     }
 
     private static List<PartProfile> profiles(List<PartReading> parts) {
         return parts.stream().map(PartProfile::of).toList();
     }
 
-    private static Reading reading(ParsedScore score, PartReading part, List<Timeline> timelines, Notices notices)
+    private static Reading reading(
+            ParsedScore score, PartReading part, List<PartProfile> others, List<Timeline> timelines, Notices notices)
             throws ScoreException {
         Tunings tunings = TuningReader.read(part.staves(), part.bars(), part.strokes(), notices);
         List<Sounding> struck = WordedBends.read(
@@ -89,8 +95,13 @@ public final class ScoreReader {
                 solo,
                 carriers,
                 ordinals(score, part.timeline()),
+                namesChords(solo) ? Backing.NONE : BackingReader.read(part.bars(), others),
                 notices.list(),
                 score.parts().stream().map(PartSource::part).toList());
+    }
+
+    private static boolean namesChords(Solo solo) {
+        return solo.chords().stream().anyMatch(mark -> mark.chord().isPresent());
     }
 
     private static Set<Integer> ordinals(ParsedScore score, Timeline part) {

@@ -79,6 +79,18 @@ class CheckCommandTest {
     }
 
     @Test
+    void saysOfWhichScoreANoticeSpeaksWhereThereAreSeveral() {
+        String one = "../fixtures/reading/time/cue-notes.musicxml";
+        String other = "../fixtures/reading/time/rhythm-slashes.musicxml";
+        assertThat(Session.run("check", one).err()).startsWith("  note: cue notes");
+        assertThat(Session.run("check", one, other).err().lines())
+                .satisfiesExactly(
+                        line -> assertThat(line).startsWith(one + ": note: cue notes"),
+                        line -> assertThat(line).startsWith(other + ": note: rhythm slashes"));
+        assertThat(Session.run("check", "--quiet", one, other).err()).isEmpty();
+    }
+
+    @Test
     void namesTheNearestOfTheChecks() {
         Session session = Session.run("check", score.toString(), "--only", "octavefret");
         assertThat(session.exit()).isEqualTo(2);

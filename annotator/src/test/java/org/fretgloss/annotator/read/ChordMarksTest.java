@@ -126,6 +126,7 @@ class ChordMarksTest {
         assertThat(chords(score)).containsExactly("0 A7", "4 N.C.", "8 N.C.");
         assertThat(notices(score))
                 .containsExactly(
+                        "the value 'glorious' of <kind> is not understood here and is passed over (bar 3)",
                         "a chord symbol without a root ends the chord before it (bar 2)",
                         "a chord symbol that does not say its tones ends the chord before it (bar 3)");
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.fretgloss.analysis.ChordSpan;
 import org.fretgloss.neck.StringFret;
 import org.fretgloss.pitch.ChordSymbol;
 import org.fretgloss.pitch.Pitch;
@@ -23,7 +24,21 @@ final class ReadingText {
 
     private ReadingText() {}
 
-    static List<String> of(Solo solo) {
+    static List<String> of(Reading reading) {
+        List<String> lines = of(reading.solo());
+        List<String> backing = reading.backing().parts();
+        if (!backing.isEmpty()) {
+            lines.add("accompanied by " + String.join(", ", backing));
+        }
+        for (ChordSpan span :
+                reading.backing().notes().infer(reading.solo().bars()).spans()) {
+            lines.add("inferred " + at(reading.solo(), span.start())
+                    + span.chord().map(ChordSymbol::toString).orElse("none"));
+        }
+        return lines;
+    }
+
+    private static List<String> of(Solo solo) {
         List<String> lines = new ArrayList<>();
         lines.add("part " + solo.part().id() + " " + solo.part().name());
         lines.add("tuning "
@@ -42,9 +57,13 @@ final class ReadingText {
     }
 
     private static String chord(Solo solo, ChordMark mark) {
-        Bar bar = solo.barAt(mark.onset());
-        return "chord bar " + bar.number() + " beat " + Glyphs.of(bar.beatAt(mark.onset())) + ": "
+        return "chord " + at(solo, mark.onset())
                 + mark.chord().map(ChordSymbol::toString).orElse("none");
+    }
+
+    private static String at(Solo solo, Fraction moment) {
+        Bar bar = solo.barAt(moment);
+        return "bar " + bar.number() + " beat " + Glyphs.of(bar.beatAt(moment)) + ": ";
     }
 
     private static String bar(Bar bar) {
