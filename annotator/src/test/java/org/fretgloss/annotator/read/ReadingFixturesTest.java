@@ -11,13 +11,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.fretgloss.annotator.Annotated;
 import org.fretgloss.annotator.Fretgloss;
-import org.fretgloss.annotator.Request;
+import org.fretgloss.annotator.check.Kept;
 import org.fretgloss.annotator.file.ScoreException;
 import org.fretgloss.annotator.file.ScoreFile;
 import org.junit.jupiter.api.DynamicContainer;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /**
@@ -33,30 +33,36 @@ class ReadingFixturesTest {
 
     @TestFactory
     Stream<DynamicContainer> everyVariant() throws IOException {
+        return expectations().stream()
+                .map(file -> DynamicContainer.dynamicContainer(
+                        FOLDER.relativize(file).toString(), tests(file)));
+    }
+
+    private static List<Path> expectations() throws IOException {
         try (Stream<Path> files = Files.walk(FOLDER)) {
-            return files
-                    .filter(file -> file.toString().endsWith(".txt"))
+            return files.filter(file -> file.toString().endsWith(".txt"))
                     .sorted()
-                    .map(file -> DynamicContainer.dynamicContainer(
-                            FOLDER.relativize(file).toString(), tests(file)))
-                    .toList()
-                    .stream();
+                    .toList();
         }
+    }
+
+    private static List<String> expected(Path expectation) throws IOException {
+        return Files.readAllLines(expectation).stream()
+                .map(String::strip)
+                .filter(line -> !line.isEmpty() && !line.startsWith("#"))
+                .toList();
     }
 
     private static Stream<DynamicTest> tests(Path expectation) {
         try {
-            List<String> expected = Files.readAllLines(expectation).stream()
-                    .map(String::strip)
-                    .filter(line -> !line.isEmpty() && !line.startsWith("#"))
-                    .toList();
+            List<String> expected = expected(expectation);
             Path score = scoreBeside(expectation);
             if (expected.get(0).startsWith(REFUSED)) {
                 return Stream.of(dynamicTest("is refused", () -> assertRefused(score, expected)));
             }
             return Stream.of(
                     dynamicTest("reads as written down by hand", () -> assertReads(score, expected)),
-                    dynamicTest("is kept whole", () -> assertKept(score)));
+                    dynamicTest("is kept whole", () -> kept(score)));
         } catch (IOException e) {
             throw new AssertionError(expectation.toString(), e);
         }
@@ -97,24 +103,29 @@ class ReadingFixturesTest {
                 .hasMessageContaining(expected.get(0).substring(REFUSED.length()));
     }
 
-    private static void assertKept(Path score) throws Exception {
-        ScoreFile file = ScoreFile.read(score);
-        Annotated annotated = FRETGLOSS.annotate(file, Request.PLAIN);
-        ScoreFile written = ScoreFile.of(score.toString(), annotated.bytes());
-
-        assertThat(Fretgloss.strip(written).bytes()).isEqualTo(Files.readAllBytes(score));
-        assertThat(FRETGLOSS.annotate(written, Request.PLAIN).bytes()).isEqualTo(annotated.bytes());
-        assertThat(isMadeByInsertionsOnly(file.text(), written.text())).isTrue();
-    }
-
-    /** Whether all characters of a text stand in another in the same order. */
-    private static boolean isMadeByInsertionsOnly(String original, String longer) {
-        int next = 0;
-        for (int i = 0; i < longer.length() && next < original.length(); i++) {
-            if (longer.charAt(i) == original.charAt(next)) {
-                next++;
+    /** How many of the scores that are read are valid MusicXML 4.0: nearly all, or 'valid stays valid' says little. */
+    @Test
+    void mostAreValid() throws IOException {
+        List<Path> invalid = new ArrayList<>();
+        int read = 0;
+        for (Path expectation : expectations()) {
+            if (!expected(expectation).get(0).startsWith(REFUSED)) {
+                read++;
+                Path score = scoreBeside(expectation);
+                if (!kept(score).isValid()) {
+                    invalid.add(FOLDER.relativize(score));
+                }
             }
         }
-        return next == original.length();
+        System.out.println("reading fixtures: " + read + " read, not valid: " + invalid);
+        assertThat(invalid).hasSizeLessThan(read / 5);
+    }
+
+    private static Kept kept(Path score) throws IOException {
+        try {
+            return Kept.check(FRETGLOSS, score.toString(), Files.readAllBytes(score));
+        } catch (ScoreException e) {
+            throw new AssertionError(score.toString(), e);
+        }
     }
 }
