@@ -62,7 +62,7 @@ class LosslessTest {
     void areVaried() {
         String all = String.join(
                 "",
-                IntStream.range(0, 300)
+                IntStream.range(0, 600)
                         .mapToObj(seed -> GeneratedScore.of(seed).text())
                         .toList());
 
@@ -70,6 +70,18 @@ class LosslessTest {
                 .contains("score-timewise", "<grace", "<chord", "<tuplet", "<tied", "<repeat", "<harmony", "<lyric")
                 .contains("<release", "<pre-bend", "<with-bar", "<hammer-on", "<pull-off", "<slide", "<wavy-line")
                 .contains("<staves", "TAB", "implicit", "<play", "<identification/>", "<miscellaneous/>", "<m:note")
+                .contains(
+                        "<forward",
+                        "<cue",
+                        "<unpitched",
+                        "<notehead",
+                        "<tap",
+                        "<multiple-rest",
+                        "<ending",
+                        "<staff-tuning")
+                .contains(
+                        "<capo", "<transpose", "<clef-octave-change", "<frame", "<degree", "<bass", "<offset", "other")
+                .contains("<glow", " glow=", "wobbly", "somewhat-blue", "print-object=\"no\"", "measure=\"yes\"")
                 .contains("<!DOCTYPE", "<!-- <note>", "<?keep", "CDATA", "&#", "&amp;", "\r\n", "\t<", "\r  <");
     }
 }
