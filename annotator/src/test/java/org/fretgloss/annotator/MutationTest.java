@@ -3,21 +3,20 @@ package org.fretgloss.annotator;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Pattern;
 import java.util.stream.LongStream;
-import java.util.stream.Stream;
+import org.fretgloss.annotator.check.Xml;
 import org.fretgloss.annotator.file.ScoreException;
 import org.fretgloss.annotator.file.ScoreFile;
-import org.fretgloss.annotator.generated.GeneratedScore;
-import org.fretgloss.annotator.generated.Packing;
+import org.fretgloss.annotator.generated.Mutant;
+import org.fretgloss.annotator.generated.Mutants;
+import org.fretgloss.annotator.generated.Mutator;
 import org.fretgloss.annotator.report.FindingsJson;
 import org.fretgloss.annotator.report.Summary;
 import org.junit.jupiter.api.Test;
@@ -28,55 +27,40 @@ import org.junit.jupiter.api.Timeout;
 class MutationTest {
 
     private static final int MUTANTS = Integer.getInteger("fretgloss.mutants", 3_000);
-
-    /** Of so many mutants one is made from a fixture, which is longer than a made-up score. */
-    private static final int FIXTURE_EVERY = 8;
-
     private static final Duration LONGEST = Duration.ofSeconds(20);
+
+    /** Where damage is: a line, a bar, or the root element, which needs neither. */
+    private static final Pattern A_PLACE = Pattern.compile("line \\d+|bar \\S+|it holds <");
+
     private static final Fretgloss FRETGLOSS = Fretgloss.withFoundRules();
 
     @Test
     void endsInAScoreOrInAClearLine() throws IOException {
-        List<String> fixtures = new ArrayList<>();
-        for (Path score : fixtures()) {
-            fixtures.add(Files.readString(score));
-        }
+        Mutants mutants = Mutants.with(Path.of("../fixtures"));
         Map<String, Integer> ends = new TreeMap<>();
-        LongStream.range(0, MUTANTS).parallel().forEach(seed -> {
-            String text = seed % FIXTURE_EVERY == 0
-                    ? fixtures.get((int) (seed / FIXTURE_EVERY % fixtures.size()))
-                    : GeneratedScore.of(seed).text();
-            Mutator mutator = new Mutator(seed);
-            Mutator.Harm harm = mutator.harm();
-            String end = harm + " " + end(harm + " mutant " + seed, bytes(mutator, harm, text, seed));
+        LongStream.range(0, MUTANTS).parallel().mapToObj(mutants::of).forEach(mutant -> {
+            String end = end(mutant);
             synchronized (ends) {
-                ends.merge(end, 1, Integer::sum);
+                for (Object kind :
+                        List.of(mutant.harm(), mutant.origin(), mutant.packing().archive(), "ALL")) {
+                    ends.merge(kind + " " + end, 1, Integer::sum);
+                }
             }
         });
         System.out.println("mutants: " + ends);
         for (Mutator.Harm harm : Mutator.Harm.values()) {
-            assertThat(ends.keySet()).anyMatch(end -> end.startsWith(harm + " "));
+            assertThat(ends).containsKeys(harm + " annotated", harm + " refused");
         }
-        for (String end : List.of("annotated", "refused")) {
-            assertThat(ends.entrySet().stream()
-                            .filter(entry -> entry.getKey().endsWith(end))
-                            .mapToInt(Map.Entry::getValue)
-                            .sum())
-                    .isGreaterThan(MUTANTS / 10);
-        }
+        assertThat(ends.get("ALL annotated")).isGreaterThan(MUTANTS / 10);
+        assertThat(ends.get("ALL refused")).isGreaterThan(MUTANTS / 10);
     }
 
-    private static byte[] bytes(Mutator mutator, Mutator.Harm harm, String text, long seed) {
-        return harm == Mutator.Harm.ARCHIVE_BYTES_FLIPPED
-                ? mutator.flipped(
-                        new Packing("", StandardCharsets.UTF_8, false, Packing.Archive.USUAL).pack(text, seed))
-                : mutator.mutate(harm, text);
-    }
-
-    private static String end(String name, byte[] mutant) {
+    private static String end(Mutant mutant) {
+        String name = mutant.toString();
         long start = System.nanoTime();
         try {
-            ScoreFile score = ScoreFile.of(name, mutant);
+            byte[] file = mutant.file();
+            ScoreFile score = ScoreFile.of(name, file);
             Annotated annotated = FRETGLOSS.annotate(score, Request.PLAIN);
             ScoreFile again = ScoreFile.of(name, annotated.bytes());
             assertThat(annotated.failures()).as(name).isEmpty();
@@ -84,7 +68,7 @@ class MutationTest {
             assertThat(stripped.text()).as(name).isEqualTo(score.text());
             if (!score.isCompressed()) {
                 // The records of a damaged archive may be mended on the way.
-                assertThat(stripped.withText(stripped.text())).as(name).isEqualTo(mutant);
+                assertThat(stripped.withText(stripped.text())).as(name).isEqualTo(file);
             }
             assertThat(FindingsJson.of(annotated)).as(name).doesNotContainPattern(": -?(NaN|Infinity)");
             assertThat(Summary.of(annotated))
@@ -93,6 +77,9 @@ class MutationTest {
             return "annotated";
         } catch (ScoreException e) {
             assertThat(e.getMessage()).as(name).isNotBlank().doesNotContain("\n", "Exception");
+            if (mutant.isPlain() && isMalformed(mutant)) {
+                assertThat(e.getMessage()).as(name).containsPattern(A_PLACE);
+            }
             return "refused";
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
             throw new AssertionError(name, e);
@@ -101,11 +88,12 @@ class MutationTest {
         }
     }
 
-    private static List<Path> fixtures() throws IOException {
-        try (Stream<Path> files = Files.walk(Path.of("../fixtures"))) {
-            return files.filter(file -> file.endsWith("score.musicxml"))
-                    .sorted()
-                    .toList();
+    private static boolean isMalformed(Mutant mutant) {
+        try {
+            return !Xml.isWellFormed(
+                    ScoreFile.of(mutant.toString(), mutant.file()).text());
+        } catch (ScoreException e) {
+            return false;
         }
     }
 }

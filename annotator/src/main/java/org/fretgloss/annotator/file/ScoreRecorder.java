@@ -1,6 +1,7 @@
 package org.fretgloss.annotator.file;
 
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -88,10 +89,10 @@ final class ScoreRecorder {
     }
 
     private void doctype(int start, int end) throws RefusedException {
-        if (OUTSIDE_ENTITY.matcher(text).region(start, end).find()) {
-            throw new RefusedException(
-                    "the score declares an entity that lies in another file; export it again without its own"
-                            + " entities");
+        Matcher outside = OUTSIDE_ENTITY.matcher(text).region(start, end);
+        if (outside.find()) {
+            throw new RefusedException("the score declares an entity that lies in another file, in line "
+                    + TextPlace.at(text, outside.start()).line() + "; export it again without its own entities");
         }
     }
 

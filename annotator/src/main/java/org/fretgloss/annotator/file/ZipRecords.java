@@ -62,6 +62,10 @@ final class ZipRecords {
                     + unsignedShort(archive, at + 30)
                     + unsignedShort(archive, at + 32);
         }
+        if (at != end) {
+            // The end record miscounts, or other records stand before it, whose offsets would have to follow too.
+            throw new IndexOutOfBoundsException("the directory ends at " + at + ", not at " + end);
+        }
         return places;
     }
 

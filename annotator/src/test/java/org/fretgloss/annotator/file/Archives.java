@@ -14,6 +14,9 @@ public final class Archives {
 
     public static final String CONTAINER = "META-INF/container.xml";
 
+    /** When all entries were made, so that the same content gives the same bytes. */
+    public static final long TIME = 1_000_000_000_000L;
+
     private Archives() {}
 
     /** A compressed score as the MusicXML reference describes it, with a picture besides. */
@@ -49,7 +52,7 @@ public final class Archives {
 
     private static ZipEntry entryOf(String name, byte[] content, boolean stored) {
         ZipEntry entry = new ZipEntry(name);
-        entry.setTime(1_000_000_000_000L);
+        entry.setTime(TIME);
         if (stored) {
             CRC32 crc = new CRC32();
             crc.update(content);

@@ -289,6 +289,19 @@ class MxlArchiveTest {
         refused(overlapping(), "overlap");
     }
 
+    @Test
+    @DisplayName("an archive whose end miscounts its entries is written whole")
+    void miscounted() throws Exception {
+        byte[] archive = zip("s.xml", SCORE, "b.txt", "b", CONTAINER, container("s.xml"));
+        int end = new String(archive, ISO_8859_1).indexOf("PK\u0005\u0006");
+        int total = 10;
+        archive[end + total]--;
+        ScoreFile file = ScoreFile.of("score.mxl", archive);
+        String longer = ScoreTexts.partwise("<note/>".repeat(50));
+
+        assertThat(ScoreFile.of("score.mxl", file.withText(longer)).text()).isEqualTo(longer);
+    }
+
     /** An archive of which two entries claim the same packed bytes (APPNOTE.TXT, 4.3.12). */
     private static byte[] overlapping() throws IOException {
         Map<String, byte[]> entries = new LinkedHashMap<>();

@@ -1,23 +1,21 @@
 package org.fretgloss.annotator.generated;
 
-import java.util.random.RandomGenerator;
-
 /** Writes titles and identification: there, empty or missing. */
 final class Head {
 
-    private final RandomGenerator random;
+    private final Dice dice;
     private final Markup out;
 
-    Head(RandomGenerator random, Markup out) {
-        this.random = random;
+    Head(Dice dice, Markup out) {
+        this.dice = dice;
         this.out = out;
     }
 
     void write() {
-        if (random.nextBoolean()) {
-            out.leaf("movement-title", random.nextBoolean() ? "Slow One" : "a & <note> b");
+        if (dice.oneIn(2)) {
+            out.leaf("movement-title", dice.oneIn(2) ? "Slow One" : "a & <note> b");
         }
-        switch (random.nextInt(6)) {
+        switch (dice.below(6)) {
             case 0 -> out.empty("identification");
             case 1 -> out.element("identification", () -> {});
             case 2 -> out.element("identification", () -> out.leaf("rights", "none"));

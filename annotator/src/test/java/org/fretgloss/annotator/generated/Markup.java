@@ -1,15 +1,12 @@
 package org.fretgloss.annotator.generated;
 
-import java.util.List;
-import java.util.random.RandomGenerator;
-
 /**
  * Writes elements in one of the layouts that programs have: line ends, indentation or one line, a namespace prefix,
  * blanks in tags, comments and processing instructions between elements, texts plain, in CDATA or by references.
  */
 final class Markup {
 
-    private final RandomGenerator random;
+    private final Dice dice;
     private final String lineEnd;
     private final String unit;
     private final String prefix;
@@ -17,34 +14,42 @@ final class Markup {
     private final StringBuilder out = new StringBuilder();
     private int depth;
 
-    Markup(RandomGenerator random) {
-        this.random = random;
-        this.lineEnd = oneOf("\n", "\r\n", "\r", "");
-        this.unit = lineEnd.isEmpty() ? "" : oneOf("", " ", "  ", "    ", "\t");
-        this.prefix = random.nextInt(8) == 0 ? "m:" : "";
-        this.cluttered = random.nextInt(3) == 0;
-    }
-
-    boolean isPrefixed() {
-        return !prefix.isEmpty();
+    Markup(Dice dice) {
+        this.dice = dice;
+        this.lineEnd = dice.oneOf("\n", "\r\n", "\r", "");
+        this.unit = lineEnd.isEmpty() ? "" : dice.oneOf("", " ", "  ", "    ", "\t");
+        this.prefix = dice.has(Feature.NAMESPACE_PREFIX) ? "m:" : "";
+        this.cluttered = dice.oneIn(3);
     }
 
     /** The XML declaration, perhaps a document type, and the root element with everything in it. */
     String document(String root, Runnable content) {
         out.append("<?xml version=\"1.0\"?>").append(lineEnd);
-        if (random.nextInt(3) == 0) {
+        if (dice.oneIn(3)) {
             out.append("<!DOCTYPE ").append(prefix).append(root);
-            out.append(oneOf("", " [<!-- <note> -->]", " [<!ENTITY unused \"]>\">" + lineEnd + "]"));
+            out.append(dice.oneOf("", " [<!-- <note> -->]", " [<!ENTITY unused \"]>\">" + lineEnd + "]"));
             out.append('>').append(lineEnd);
         }
         String namespace = prefix.isEmpty() ? "" : " xmlns:m=\"urn:example\"";
-        tag(root, namespace + " version=\"4.0\"");
+        tag(root, namespace + version());
         depth++;
         content.run();
         depth--;
         newLine();
         out.append("</").append(prefix).append(root).append('>');
-        return out.append(oneOf("", lineEnd, "<!-- end -->")).toString();
+        return out.append(dice.oneOf("", lineEnd, "<!-- end -->")).toString();
+    }
+
+    private String version() {
+        return dice.has(Feature.OTHER_VERSION)
+                ? dice.oneOf(
+                        "",
+                        " version=\"1.0\"",
+                        " version=\"2.0\"",
+                        " version=\"3.1\"",
+                        " version=\"4.1\"",
+                        " version=\"9\"")
+                : " version=\"4.0\"";
     }
 
     /** An element with elements in it. */
@@ -69,7 +74,11 @@ final class Markup {
         newLine();
         out.append('<').append(prefix).append(name).append(attributes).append('>');
         out.append(spelled(text));
-        out.append("</").append(prefix).append(name).append(oneOf("", "", " ")).append('>');
+        out.append("</")
+                .append(prefix)
+                .append(name)
+                .append(dice.oneOf("", "", " "))
+                .append('>');
     }
 
     void leaf(String name, String text) {
@@ -83,7 +92,7 @@ final class Markup {
     void empty(String name, String attributes) {
         newLine();
         out.append('<').append(prefix).append(name).append(attributes);
-        out.append(oneOf("", " ")).append("/>");
+        out.append(dice.oneOf("", " ")).append("/>");
     }
 
     void empty(String name) {
@@ -92,11 +101,14 @@ final class Markup {
 
     private void tag(String name, String attributes) {
         out.append('<').append(prefix).append(name).append(attributes);
-        out.append(oneOf("", "", " ")).append('>');
+        if (dice.has(Feature.STRANGE_ATTRIBUTE, 20)) {
+            out.append(" glow='<x> of 5'".replace("<", "&lt;"));
+        }
+        out.append(dice.oneOf("", "", " ")).append('>');
     }
 
     private String spelled(String text) {
-        return switch (text.isEmpty() ? 9 : random.nextInt(24)) {
+        return switch (text.isEmpty() ? 9 : dice.below(24)) {
             case 0 -> "<![CDATA[" + text + "]]>";
             case 1 -> "&#" + text.codePointAt(0) + ";" + escaped(text.substring(text.offsetByCodePoints(0, 1)));
             default -> escaped(text);
@@ -108,17 +120,21 @@ final class Markup {
     }
 
     private void clutter() {
-        if (cluttered && random.nextInt(10) == 0) {
+        if (cluttered && dice.oneIn(10)) {
             newLine();
-            out.append(oneOf("<!-- <note>\uD834\uDD1E -->", "<?keep <lyric/> ?>", "<!---->"));
+            out.append(dice.oneOf("<!-- <note>\uD834\uDD1E -->", "<?keep <lyric/> ?>", "<!---->"));
+        }
+        if (dice.has(Feature.STRANGE_ELEMENT, 30)) {
+            newLine();
+            out.append("<")
+                    .append(prefix)
+                    .append("glow depth='3'><x>note</x></")
+                    .append(prefix)
+                    .append("glow>");
         }
     }
 
     private void newLine() {
         out.append(lineEnd).append(unit.repeat(depth));
-    }
-
-    private String oneOf(String... choices) {
-        return List.of(choices).get(random.nextInt(choices.length));
     }
 }

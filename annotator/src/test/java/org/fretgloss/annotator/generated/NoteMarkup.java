@@ -1,7 +1,7 @@
 package org.fretgloss.annotator.generated;
 
 import java.util.Map;
-import java.util.random.RandomGenerator;
+import org.fretgloss.annotator.generated.Guitar.Name;
 import org.fretgloss.annotator.generated.Tone.Mark;
 
 /** Writes notes, their children in the schema's order. */
@@ -13,38 +13,55 @@ final class NoteMarkup {
     private static final Map<Integer, String> TYPES =
             Map.of(0, "eighth", 3, "16th", 4, "eighth", 6, "eighth", 12, "quarter", 24, "half");
 
-    private final RandomGenerator random;
+    private final Dice dice;
     private final Markup out;
+    private final Guitar guitar;
 
-    NoteMarkup(RandomGenerator random, Markup out) {
-        this.random = random;
+    NoteMarkup(Dice dice, Markup out, Guitar guitar) {
+        this.dice = dice;
         this.out = out;
+        this.guitar = guitar;
     }
 
-    void write(Tone tone, Place place) {
-        out.element("note", random.nextInt(3) == 0 ? " default-x=\"12.5\"" : "", () -> children(tone, place));
+    /**
+     * Writes a note.
+     *
+     * @param scale divisions in force, in twelfths of a quarter note
+     */
+    void write(Tone tone, Place place, int scale) {
+        if (tone.has(Mark.FORWARD)) {
+            out.element("forward", () -> out.leaf("duration", tone.length() * scale));
+        } else {
+            out.element("note", attributes(tone), () -> children(tone, place, scale));
+        }
     }
 
-    private void children(Tone tone, Place place) {
+    private String attributes(Tone tone) {
+        if (dice.has(Feature.STRANGE_VALUE, 8)) {
+            return " print-object=\"perhaps\"";
+        }
+        return tone.has(Mark.HIDDEN) ? " print-object=\"no\"" : dice.oneIn(3) ? " default-x=\"12.5\"" : "";
+    }
+
+    private void children(Tone tone, Place place, int scale) {
         if (tone.isGrace()) {
             out.empty("grace", " slash=\"yes\"");
         }
-        if (tone.has(Mark.CHORD)) {
-            out.empty("chord");
-        }
-        if (tone.isRest()) {
-            out.empty("rest");
-        } else {
-            out.element("pitch", () -> pitch(tone));
-        }
-        if (!tone.isGrace()) {
-            out.leaf("duration", tone.length());
+        ifHas(tone, Mark.CUE, () -> out.empty("cue"));
+        ifHas(tone, Mark.CHORD, () -> out.empty("chord"));
+        sound(tone);
+        String type = tone.has(Mark.WHOLE_BAR) ? "" : TYPES.getOrDefault(tone.length(), "");
+        boolean timed = !tone.isGrace() && (type.isEmpty() || !dice.has(Feature.DURATION_MISSING, 6));
+        if (timed) {
+            out.leaf("duration", tone.length() * scale);
         }
         ifHas(tone, Mark.TIE_STOP, () -> out.empty("tie", " type=\"stop\""));
         ifHas(tone, Mark.TIE_START, () -> out.empty("tie", " type=\"start\""));
-        out.leaf("voice", place.voice());
-        if (TYPES.containsKey(tone.length())) {
-            out.leaf("type", TYPES.get(tone.length()));
+        if (!dice.has(Feature.VOICE_MISSING, 3)) {
+            out.leaf("voice", place.voice());
+        }
+        if (!type.isEmpty() && !(timed && dice.has(Feature.TYPE_MISSING, 3))) {
+            out.leaf("type", type);
         }
         if (tone.triplet() > 0) {
             out.element("time-modification", () -> {
@@ -52,6 +69,7 @@ final class NoteMarkup {
                 out.leaf("normal-notes", 2);
             });
         }
+        ifHas(tone, Mark.DEAD, () -> out.leaf("notehead", "x"));
         if (place.staff() > 0) {
             out.leaf("staff", place.staff());
         }
@@ -61,12 +79,24 @@ final class NoteMarkup {
         }
     }
 
-    private void pitch(Tone tone) {
-        out.leaf("step", tone.step());
-        if (tone.isSharp()) {
-            out.leaf("alter", 1);
+    private void sound(Tone tone) {
+        if (tone.isRest()) {
+            out.empty("rest", tone.has(Mark.WHOLE_BAR) ? " measure=\"yes\"" : "");
+        } else if (tone.has(Mark.UNPITCHED)) {
+            out.element("unpitched", () -> {
+                out.leaf("display-step", "B");
+                out.leaf("display-octave", 4);
+            });
+        } else {
+            Name name = guitar.written(tone);
+            out.element("pitch", () -> {
+                out.leaf("step", name.step());
+                if (name.isSharp()) {
+                    out.leaf("alter", 1);
+                }
+                out.leaf("octave", name.octave());
+            });
         }
-        out.leaf("octave", tone.octave());
     }
 
     private void notations(Tone tone, Place place) {
@@ -95,39 +125,21 @@ final class NoteMarkup {
         ifHas(tone, Mark.PULL_START, () -> out.leaf("pull-off", " type=\"start\"", "P"));
         ifHas(tone, Mark.PULL_STOP, () -> out.empty("pull-off", " type=\"stop\""));
         ifHas(tone, Mark.HARMONIC, () -> out.element("harmonic", () -> out.empty("natural")));
-        ifHas(tone, Mark.BEND, () -> bend(out, "2"));
-        ifHas(tone, Mark.BEND_RELEASE, () -> {
-            bend(out, "2");
-            bend(out, "-2", "release");
-        });
-        ifHas(tone, Mark.BEND_TO_HEIGHT, () -> {
-            bend(out, "1");
-            bend(out, "0", "release");
-        });
-        ifHas(tone, Mark.PRE_BEND, () -> bend(out, "2", "pre-bend"));
-        ifHas(tone, Mark.BAR_DIP, () -> bend(out, "-2", "with-bar"));
+        ifHas(tone, Mark.TAP, () -> out.leaf("tap", "T"));
+        tone.bends().forEach(bend -> bend.write(out, dice));
         if (place.frets()) {
             out.leaf("string", tone.string());
             out.leaf("fret", tone.fret());
         }
     }
 
-    private static void bend(Markup out, String alter, String... kinds) {
-        out.element("bend", () -> {
-            out.leaf("bend-alter", alter);
-            for (String kind : kinds) {
-                out.empty(kind);
-            }
-        });
-    }
-
     /** Verses of the score's own, and what follows lyrics in the schema. */
     private void words(Place place) {
-        for (int verse = 1; place.lyrics() && verse <= random.nextInt(4); verse++) {
-            String number = random.nextBoolean() ? " number=\"" + verse + "\"" : "";
+        for (int verse = 1; place.lyrics() && verse <= dice.below(4); verse++) {
+            String number = dice.oneIn(2) ? " number=\"" + verse + "\"" : "";
             out.element("lyric", number, () -> out.leaf("text", "la & la"));
         }
-        if (random.nextInt(6) == 0) {
+        if (dice.oneIn(6)) {
             out.element("play", () -> out.leaf("mute", "palm"));
         }
     }

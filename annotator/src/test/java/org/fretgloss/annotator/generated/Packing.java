@@ -35,6 +35,11 @@ public record Packing(String declared, Charset charset, boolean marked, Archive 
         WITHOUT_CONTAINER
     }
 
+    /** The same text in another container. */
+    Packing in(Archive other) {
+        return new Packing(declared, charset, marked, other);
+    }
+
     private record Spelling(String declared, String charset, boolean marked) {}
 
     private static final List<Archive> ARCHIVES = List.of(Archive.values());
@@ -64,7 +69,7 @@ public record Packing(String declared, Charset charset, boolean marked, Archive 
     /** The file. Letters that the encoding lacks are replaced by others. */
     public byte[] pack(String text, long seed) {
         String declaration = declared.isEmpty() ? "" : " encoding=\"" + declared + "\"";
-        String held = text.replace("<?xml version=\"1.0\"?>", "<?xml version=\"1.0\"" + declaration + "?>");
+        String held = text.replaceFirst("^<\\?xml [^>]*\\?>", "<?xml version=\"1.0\"" + declaration + "?>");
         if (!charset.newEncoder().canEncode("\uD834\uDD1E")) {
             held = held.replace("\uD834\uDD1E", "e").replace("&#119070;", "e");
         }
@@ -109,7 +114,9 @@ public record Packing(String declared, Charset charset, boolean marked, Archive 
                             ? Deflater.BEST_SPEED
                             : archive == Archive.TIGHT ? Deflater.BEST_COMPRESSION : Deflater.DEFAULT_COMPRESSION);
             for (Map.Entry<String, byte[]> entry : entries.entrySet()) {
-                zip.putNextEntry(new ZipEntry(entry.getKey()));
+                ZipEntry header = new ZipEntry(entry.getKey());
+                header.setTime(Archives.TIME);
+                zip.putNextEntry(header);
                 zip.write(entry.getValue());
                 zip.closeEntry();
             }

@@ -1,27 +1,24 @@
 package org.fretgloss.annotator.generated;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
  * One note or rest of the made-up music.
  *
  * @param length in twelfths of a quarter note; 0 for a grace note
- * @param string 1 to 6 in standard tuning; 0 for a rest
+ * @param string from 1; 0 for a rest
  * @param triplet 1, 2 or 3 within a triplet, otherwise 0
- * @param marks what is played on it
+ * @param marks what is played on it, and how it is written
+ * @param bends the course of its bend; empty where there is none
  */
-record Tone(int length, int string, int fret, int triplet, List<Mark> marks) {
+record Tone(int length, int string, int fret, int triplet, List<Mark> marks, List<Bend> bends) {
 
-    /** How a note is reached, held or left. */
+    /** How a note is reached, held or left, and what else is written of it. */
     enum Mark {
         CHORD,
         TIE_START,
         TIE_STOP,
-        BEND,
-        BEND_RELEASE,
-        BEND_TO_HEIGHT,
-        PRE_BEND,
-        BAR_DIP,
         HAMMER_START,
         HAMMER_STOP,
         PULL_START,
@@ -29,18 +26,41 @@ record Tone(int length, int string, int fret, int triplet, List<Mark> marks) {
         SLIDE_START,
         SLIDE_STOP,
         VIBRATO,
-        HARMONIC
+        HARMONIC,
+        TAP,
+        DEAD,
+        UNPITCHED,
+        CUE,
+        WHOLE_BAR,
+        HIDDEN,
+        FORWARD
     }
-
-    private static final int[] OPEN = {64, 59, 55, 50, 45, 40};
-    private static final String[] STEPS = {"C", "C#", "D", "D#", "E", "F", "F#", "G", "G#", "A", "A#", "B"};
 
     Tone {
         marks = List.copyOf(marks);
+        bends = List.copyOf(bends);
     }
 
-    static Tone rest(int length) {
-        return new Tone(length, 0, 0, 0, List.of());
+    static Tone note(int length, int string, int fret, Mark... marks) {
+        return new Tone(length, string, fret, 0, List.of(marks), List.of());
+    }
+
+    static Tone rest(int length, Mark... marks) {
+        return note(length, 0, 0, marks);
+    }
+
+    Tone with(Mark mark) {
+        List<Mark> more = new ArrayList<>(marks);
+        more.add(mark);
+        return new Tone(length, string, fret, triplet, more, bends);
+    }
+
+    Tone bent(List<Bend> course) {
+        return new Tone(length, string, fret, triplet, marks, course);
+    }
+
+    Tone inTriplet(int place) {
+        return new Tone(length, string, fret, place, marks, bends);
     }
 
     boolean isRest() {
@@ -55,19 +75,8 @@ record Tone(int length, int string, int fret, int triplet, List<Mark> marks) {
         return marks.contains(mark);
     }
 
-    String step() {
-        return STEPS[midi() % 12].substring(0, 1);
-    }
-
-    boolean isSharp() {
-        return STEPS[midi() % 12].length() > 1;
-    }
-
-    int octave() {
-        return midi() / 12 - 1;
-    }
-
-    private int midi() {
-        return OPEN[string - 1] + fret;
+    /** Whether nothing is special about it. */
+    boolean isPlain() {
+        return marks.isEmpty() && bends.isEmpty() && triplet == 0 && !isRest() && !isGrace();
     }
 }

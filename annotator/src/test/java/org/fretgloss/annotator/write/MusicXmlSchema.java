@@ -6,15 +6,20 @@ import java.io.UncheckedIOException;
 import java.net.URL;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import javax.xml.XMLConstants;
-import javax.xml.transform.stream.StreamSource;
+import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.parsers.SAXParserFactory;
+import javax.xml.transform.sax.SAXSource;
 import javax.xml.validation.Schema;
 import javax.xml.validation.SchemaFactory;
 import org.audiveris.proxymusic.ScorePartwise;
 import org.w3c.dom.bootstrap.DOMImplementationRegistry;
 import org.w3c.dom.ls.DOMImplementationLS;
 import org.w3c.dom.ls.LSInput;
+import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
+import org.xml.sax.XMLReader;
 
 /**
  * The MusicXML 4.0 schema as the proxymusic jar carries it: simplified in metronome marks and lyrics' texts, otherwise
@@ -44,13 +49,21 @@ public final class MusicXmlSchema {
     private MusicXmlSchema() {}
 
     /**
-     * Validates a score without a document type declaration.
-     *
-     * @throws SAXException if the score is not valid
+     * What is not valid about a score; nothing where all of it is. A document type declaration is passed over, and
+     * nothing is fetched.
      */
-    public static void validate(String score) throws SAXException {
+    public static Optional<String> complaint(String score) {
         try {
-            SCHEMA.newValidator().validate(new StreamSource(new StringReader(score)));
+            SAXParserFactory parsers = SAXParserFactory.newInstance();
+            parsers.setNamespaceAware(true);
+            parsers.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
+            XMLReader reader = parsers.newSAXParser().getXMLReader();
+            SCHEMA.newValidator().validate(new SAXSource(reader, new InputSource(new StringReader(score))));
+            return Optional.empty();
+        } catch (SAXException e) {
+            return Optional.of(String.valueOf(e.getMessage()));
+        } catch (ParserConfigurationException e) {
+            throw new IllegalStateException(e);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -1,4 +1,4 @@
-package org.fretgloss.annotator;
+package org.fretgloss.annotator.generated;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -7,7 +7,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 
 /** Damages the text of a score in the ways that faulty exporters, disks and strangers do; seeded. */
-final class Mutator {
+public final class Mutator {
 
     /** An element without elements of its own, or the start of one with. */
     private static final Pattern LEAF =
@@ -35,17 +35,27 @@ final class Mutator {
             "1/2",
             "x");
 
+    /** A signature of the zip format begins each of its records (APPNOTE.TXT, 4.3). */
+    private static final Pattern RECORD = Pattern.compile("PK[\u0001\u0003\u0005\u0007][\u0002\u0004\u0006\u0008]");
+
+    /** The longest of the records without names, that of the directory. */
+    private static final int RECORD_BYTES = 46;
+
     /** What is done to a score. */
-    enum Harm {
+    public enum Harm {
         BYTES_FLIPPED,
         ARCHIVE_BYTES_FLIPPED,
+        ARCHIVE_RECORDS_FLIPPED,
         PIECE_DROPPED,
         PIECE_DOUBLED,
         PIECE_MOVED,
-        NUMBERS_EXTREME
-    }
+        NUMBERS_EXTREME;
 
-    private static final List<Harm> HARMS = List.of(Harm.values());
+        /** Whether it is done to a compressed score's own bytes. */
+        boolean needsArchive() {
+            return this == ARCHIVE_BYTES_FLIPPED || this == ARCHIVE_RECORDS_FLIPPED;
+        }
+    }
 
     private final Random random;
 
@@ -53,25 +63,36 @@ final class Mutator {
         this.random = new Random(seed);
     }
 
-    Harm harm() {
-        return HARMS.get(random.nextInt(HARMS.size()));
-    }
-
-    byte[] mutate(Harm harm, String text) {
+    /** The text after a harm that is done to text; otherwise as it was. */
+    String mutate(Harm harm, String text) {
         return switch (harm) {
-            case BYTES_FLIPPED, ARCHIVE_BYTES_FLIPPED -> flipped(bytes(text));
-            case PIECE_DROPPED -> bytes(dropped(text));
-            case PIECE_DOUBLED -> bytes(doubled(text));
-            case PIECE_MOVED -> bytes(moved(text));
-            case NUMBERS_EXTREME -> bytes(extreme(text));
+            case BYTES_FLIPPED, ARCHIVE_BYTES_FLIPPED, ARCHIVE_RECORDS_FLIPPED -> text;
+            case PIECE_DROPPED -> dropped(text);
+            case PIECE_DOUBLED -> doubled(text);
+            case PIECE_MOVED -> moved(text);
+            case NUMBERS_EXTREME -> extreme(text);
         };
     }
 
-    byte[] flipped(byte[] bytes) {
+    /** The file after a harm that is done to bytes; otherwise as it was. */
+    byte[] mutate(Harm harm, byte[] file) {
+        return switch (harm) {
+            case BYTES_FLIPPED, ARCHIVE_BYTES_FLIPPED -> flipped(file, 0, file.length);
+            case ARCHIVE_RECORDS_FLIPPED -> {
+                int record = any(new String(file, StandardCharsets.ISO_8859_1), RECORD)
+                        .start();
+                yield flipped(file, record, Math.min(RECORD_BYTES, file.length - record));
+            }
+            case PIECE_DROPPED, PIECE_DOUBLED, PIECE_MOVED, NUMBERS_EXTREME -> file;
+        };
+    }
+
+    private byte[] flipped(byte[] bytes, int from, int length) {
+        byte[] mutant = bytes.clone();
         for (int i = 1 + random.nextInt(3); i > 0; i--) {
-            bytes[random.nextInt(bytes.length)] ^= (byte) (1 << random.nextInt(8));
+            mutant[from + random.nextInt(length)] ^= (byte) (1 << random.nextInt(8));
         }
-        return bytes;
+        return mutant;
     }
 
     private String dropped(String text) {
@@ -112,9 +133,5 @@ final class Mutator {
         return places.isEmpty()
                 ? Pattern.compile("^").matcher(text).results().findFirst().orElseThrow()
                 : places.get(random.nextInt(places.size()));
-    }
-
-    private static byte[] bytes(String text) {
-        return text.getBytes(StandardCharsets.UTF_8);
     }
 }
