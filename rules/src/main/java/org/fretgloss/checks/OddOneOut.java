@@ -15,6 +15,7 @@ import org.fretgloss.rule.Settings;
 import org.fretgloss.rule.Severity;
 import org.fretgloss.rule.Suggestion;
 import org.fretgloss.solo.Note;
+import org.fretgloss.time.Fraction;
 
 /** A phrase that repeats an earlier one but for a single fret or length, not at its end. */
 final class OddOneOut implements Rule {
@@ -55,7 +56,8 @@ final class OddOneOut implements Rule {
                 }
                 int place = differing.get(0);
                 // an ending may be varied, and a beginning too: a slip is told only inside
-                if (odd.isEmpty() && differing.size() == 1 && place > 0 && place < phrase.size() - 1) {
+                boolean inside = place > 0 && differing.get(differing.size() - 1) < phrase.size() - 1;
+                if (odd.isEmpty() && inside && (differing.size() == 1 || isOneMoment(model, phrase, differing))) {
                     odd = Optional.of(found(model.get(place), phrase.get(place)));
                 }
             }
@@ -63,16 +65,28 @@ final class OddOneOut implements Rule {
         return odd;
     }
 
+    /** Two notes side by side share their time otherwise: one moment between them has moved. */
+    private static boolean isOneMoment(List<Note> model, List<Note> phrase, List<Integer> differing) {
+        int place = differing.get(0);
+        return differing.equals(List.of(place, place + 1))
+                && differing.stream().allMatch(i -> isStruckAlike(model.get(i), phrase.get(i)))
+                && together(model, place).equals(together(phrase, place));
+    }
+
+    private static Fraction together(List<Note> notes, int place) {
+        return notes.get(place).duration().plus(notes.get(place + 1).duration());
+    }
+
     private static List<Integer> differing(List<Note> model, List<Note> phrase) {
         return IntStream.range(0, phrase.size())
-                .filter(i -> !isPlayedAlike(model.get(i), phrase.get(i)))
+                .filter(i -> !isStruckAlike(model.get(i), phrase.get(i))
+                        || !model.get(i).duration().equals(phrase.get(i).duration()))
                 .boxed()
                 .toList();
     }
 
-    private static boolean isPlayedAlike(Note one, Note other) {
-        return one.duration().equals(other.duration())
-                && one.grace() == other.grace()
+    private static boolean isStruckAlike(Note one, Note other) {
+        return one.grace() == other.grace()
                 && one.at().equals(other.at())
                 && one.midi() == other.midi()
                 && one.bend().equals(other.bend());
