@@ -31,6 +31,10 @@ class PlantedSlipsTest {
 
     private static final Fretgloss FRETGLOSS = Fretgloss.withFoundRules();
     private static final int OF_EACH_KIND = 200;
+
+    /** Of these many become music, so it takes more of them to tell. */
+    private static final int OF_ONE_FRET = 1_000;
+
     private static final int TRIES = 60_000;
     private static final Pattern NOTE = Pattern.compile("<note\\b.*?</note>", Pattern.DOTALL);
     private static final List<CleanScore> SCORES = CleanScore.all();
@@ -44,11 +48,11 @@ class PlantedSlipsTest {
         long hits = found.stream().filter(Optional::isPresent).count();
         System.out.printf(Locale.ROOT, "%s: %d of %d found%n", kind, hits, slips.size());
 
-        assertThat(slips).hasSize(OF_EACH_KIND);
+        assertThat(slips).hasSize(asked(kind));
         if (kind == SlipKind.WRONG_BOX) {
             tellOfBoxes(slips, found);
         } else {
-            assertThat(hits).isGreaterThanOrEqualTo(OF_EACH_KIND * (kind.severity() == Severity.ERROR ? 95 : 80) / 100);
+            assertThat(hits).isGreaterThanOrEqualTo(slips.size() * (kind.severity() == Severity.ERROR ? 95 : 80) / 100);
         }
     }
 
@@ -69,10 +73,14 @@ class PlantedSlipsTest {
         assertThat(500 * doubts).isLessThan(notes);
     }
 
+    private static int asked(SlipKind kind) {
+        return kind == SlipKind.WRONG_BOX ? OF_ONE_FRET : OF_EACH_KIND;
+    }
+
     private static List<Slip> slips(SlipKind kind) {
         Random random = new Random(kind.name().hashCode());
         Map<String, Slip> slips = new LinkedHashMap<>();
-        for (int i = 0; i < TRIES && slips.size() < OF_EACH_KIND; i++) {
+        for (int i = 0; i < TRIES && slips.size() < asked(kind); i++) {
             CleanScore score = SCORES.get(random.nextInt(SCORES.size()));
             kind.planter()
                     .plant(score, random.nextInt(score.notes().size()), random)
@@ -126,9 +134,7 @@ class PlantedSlipsTest {
                 slips.size(),
                 told,
                 suggested);
-        // Those that have become an approach, an enclosure or a run are left alone, so not all that leave can be asked
-        // for.
-        assertThat(told).isGreaterThanOrEqualTo(leaving / 2);
+        assertThat(told).isGreaterThanOrEqualTo(leaving * 80 / 100);
         assertThat(suggested).isGreaterThanOrEqualTo(told * 80 / 100);
     }
 
