@@ -2,6 +2,7 @@ package org.fretgloss.checks;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.analysis.ChordSpan;
@@ -13,6 +14,7 @@ import org.fretgloss.rule.Option;
 import org.fretgloss.rule.Rule;
 import org.fretgloss.rule.Settings;
 import org.fretgloss.rule.Severity;
+import org.fretgloss.solo.Bar;
 import org.fretgloss.solo.Note;
 import org.fretgloss.solo.NotesInTime;
 import org.fretgloss.time.Fraction;
@@ -56,25 +58,41 @@ final class ChordSymbolRule implements Rule {
         return !span.end().minus(span.start()).isLessThan(barLength.times(Fraction.of(BARS_THAT_TELL)));
     }
 
-    private static List<Note> notesIn(Analysis analysis, ChordSpan span) {
-        return NotesInTime.between(analysis.solo().notes(), span.start(), span.end()).stream()
+    /** The first two bars under a chord that hold none of its tones. */
+    private static Optional<Finding> fought(Analysis analysis, ChordSpan span, ChordSymbol chord, int enough) {
+        List<Bar> bars = analysis.solo().bars().stream()
+                .filter(bar ->
+                        !bar.start().isLessThan(span.start()) && !bar.end().isMoreThan(span.end()))
+                .toList();
+        return IntStream.rangeClosed(0, bars.size() - BARS_THAT_TELL)
+                .mapToObj(first -> pitchedBetween(
+                        analysis,
+                        bars.get(first).start(),
+                        bars.get(first + BARS_THAT_TELL - 1).end()))
+                .filter(two -> two.size() >= enough && two.stream().noneMatch(note -> isToneOf(chord, note)))
+                .findFirst()
+                .map(two -> found(two, chord));
+    }
+
+    private static List<Note> pitchedBetween(Analysis analysis, Fraction start, Fraction end) {
+        return NotesInTime.between(analysis.solo().notes(), start, end).stream()
                 .filter(Note::isPitched)
                 .toList();
     }
 
-    private static Optional<Finding> fought(Analysis analysis, ChordSpan span, ChordSymbol chord, int enough) {
-        List<Note> notes = notesIn(analysis, span);
-        if (notes.size() < enough
-                || notes.stream().anyMatch(note -> chord.contains(Math.floorMod(note.heardMidi(), 12)))) {
-            return Optional.empty();
-        }
-        return Optional.of(Finding.at(notes.get(0))
+    private static boolean isToneOf(ChordSymbol chord, Note note) {
+        return chord.contains(Math.floorMod(note.heardMidi(), 12));
+    }
+
+    private static Finding found(List<Note> notes, ChordSymbol chord) {
+        return Finding.at(notes.get(0))
                 .to(notes.get(notes.size() - 1))
                 .doubt(Severity.WARNING)
-                .explain("None of the %d notes over %s is a tone of it: the chord, or its root, looks like a slip."
-                        .formatted(notes.size(), chord))
+                .explain(
+                        "None of the %d notes of two bars over %s is a tone of it: the chord, or its root, looks like a slip."
+                                .formatted(notes.size(), chord))
                 .value("chord", chord.toString())
-                .build());
+                .build();
     }
 
     /** Where the score has symbols, but none for a long time: an "N.C." says that none is meant, and is no gap. */

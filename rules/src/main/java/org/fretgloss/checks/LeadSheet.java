@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.analysis.Home;
+import org.fretgloss.analysis.HomeScale;
 import org.fretgloss.rule.Finding;
 import org.fretgloss.rule.Line;
 import org.fretgloss.rule.Rule;
@@ -17,7 +18,7 @@ import org.fretgloss.solo.Solo;
 /** What a reader looks for at the head of a lead sheet and does not find there. */
 final class LeadSheet implements Rule {
 
-    /** How sure the home must be before it is held against the signature. */
+    /** How sure the home must be to be held against the signature by itself. */
     private static final double SURE = 0.8;
 
     /** On one tonic natural minor has three flats more than major: C major 0, C minor 3. */
@@ -55,10 +56,17 @@ final class LeadSheet implements Rule {
         return missing;
     }
 
-    /** No scale that is usual on the tonic, from major over Mixolydian and Dorian to minor, has the signature. */
+    /** Where the home is not sure, the signature may be that of the next likely one. */
     private static boolean contradicts(KeySignature key, Home home) {
-        int above = home.scale().tonic().fifths() - key.fifths();
-        return home.confidence() >= SURE && (above < 0 || above > FROM_MAJOR_TO_MINOR);
+        boolean excused = home.confidence() < SURE
+                && home.runnerUp().filter(next -> fits(key, next)).isPresent();
+        return !excused && !fits(key, home.scale());
+    }
+
+    /** Whether a scale that is usual on the tonic, from major over Mixolydian and Dorian to minor, has the signature. */
+    private static boolean fits(KeySignature key, HomeScale scale) {
+        int above = scale.tonic().fifths() - key.fifths();
+        return above >= 0 && above <= FROM_MAJOR_TO_MINOR;
     }
 
     private static Finding found(Note first, List<String> missing) {

@@ -43,6 +43,11 @@ final class OddOneOut implements Rule {
         static Played of(Note note) {
             return new Played(note.duration(), note.grace(), note.at(), note.midi(), note.bend());
         }
+
+        /** Alike but for their length. */
+        boolean isStruckAs(Played other) {
+            return equals(new Played(duration, other.grace, other.at, other.midi, other.bend));
+        }
     }
 
     /**
@@ -80,12 +85,25 @@ final class OddOneOut implements Rule {
             if (differing.isEmpty()) {
                 return Optional.empty();
             }
-            int place = differing.get(0);
-            if (odd.isEmpty() && differing.size() == 1) {
+            if (odd.isEmpty() && (differing.size() == 1 || isOneMoment(model, phrase, differing))) {
+                int place = differing.get(0);
                 odd = Optional.of(found(model.get(place), phrase.get(place)));
             }
         }
         return odd;
+    }
+
+    /** Two notes side by side share their time otherwise: one moment between them has moved. */
+    private static boolean isOneMoment(List<Note> model, List<Note> phrase, List<Integer> differing) {
+        int place = differing.get(0);
+        return differing.equals(List.of(place, place + 1))
+                && differing.stream()
+                        .allMatch(i -> Played.of(model.get(i)).isStruckAs(Played.of(phrase.get(i))))
+                && together(model, place).equals(together(phrase, place));
+    }
+
+    private static Fraction together(List<Note> notes, int place) {
+        return notes.get(place).duration().plus(notes.get(place + 1).duration());
     }
 
     private static List<Integer> differing(List<Note> model, List<Note> phrase) {

@@ -30,7 +30,7 @@ final class ReachAndShift implements Rule {
             "span", 130, 60, 250, "widest stretch from first to fourth finger, in millimetres along the string");
 
     private static final Option<Integer> SPEED =
-            Option.ofInt("speed", 1500, 300, 5000, "fastest move of the hand along the neck, in millimetres a second");
+            Option.ofInt("speed", 1000, 300, 5000, "fastest move of the hand along the neck, in millimetres a second");
 
     private static final int SECONDS_A_MINUTE = 60;
 

@@ -6,12 +6,10 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
-import org.fretgloss.analysis.HomeScale;
-import org.fretgloss.analysis.OutsideJudge;
-import org.fretgloss.analysis.OutsideKind;
 import org.fretgloss.neck.Box;
 import org.fretgloss.neck.Neck;
 import org.fretgloss.neck.StringFret;
+import org.fretgloss.pitch.Scale;
 import org.fretgloss.rule.Finding;
 import org.fretgloss.rule.Line;
 import org.fretgloss.rule.Rule;
@@ -30,9 +28,9 @@ final class WrongBox implements Rule {
     /** A handful of notes makes no scale to be outside of. */
     private static final int ENOUGH_NOTES = 12;
 
-    private static final int TRITONE = 6;
+    private static final int SEVEN_NOTES = 7;
 
-    /** Semitones of a step of the scale. */
+    /** Semitones of the widest step of a scale. */
     private static final int STEP = 2;
 
     @Override
@@ -45,49 +43,24 @@ final class WrongBox implements Rule {
         if (analysis.solo().notes().stream().filter(Note::isPitched).count() < ENOUGH_NOTES) {
             return Stream.of();
         }
-        OutsideJudge judge = new OutsideJudge(analysis);
+        MeantOutside outside = new MeantOutside(analysis);
         Function<Note, Integer> stray = UsualOffset.strayFrom(analysis.solo());
         Repeats repeats = Repeats.of(analysis.solo());
         return analysis.solo().notes().stream()
                 // where staff and tab disagree, the fret is doubted already
                 .filter(note -> stray.apply(note) == 0)
-                .filter(note -> Fretted.isPlain(note) && isUnexplained(analysis, judge, note))
-                .filter(note -> isAlone(analysis, note) && !repeats.isPlayedTwice(note))
+                .filter(note -> Fretted.isPlain(note) && outside.isUnexplained(note))
+                .filter(note -> isAlone(analysis, outside, note) && !repeats.isPlayedTwice(note))
                 .flatMap(note -> meant(analysis, note).map(place -> found(analysis, note, place)).stream());
     }
 
-    /** What leads somewhere, or is one of a blues' usual notes, is meant. */
-    private static boolean isUnexplained(Analysis analysis, OutsideJudge judge, Note note) {
-        return judge.judge(note)
-                .filter(verdict -> !verdict.clash() && !isBlueNote(analysis, note))
-                .filter(verdict -> verdict.kind() == OutsideKind.OUTSIDE
-                        || (verdict.kind() == OutsideKind.PASSING && !isInRun(analysis.solo(), note)))
-                .isPresent();
-    }
-
-    /** In a minor home the ♭5 is at home in all but name. */
-    private static boolean isBlueNote(Analysis analysis, Note note) {
-        HomeScale home = analysis.homeAt(note).scale();
-        return !home.scale().hasMajorThird() && home.degreeOf(note.heardMidi()).chroma() == TRITONE;
-    }
-
-    /** A passing note that is come to by a leap passes nothing. */
-    private static boolean isInRun(Solo solo, Note note) {
-        int from = solo.before(note)
-                .map(before -> note.heardMidi() - before.heardMidi())
-                .orElse(0);
-        int to = solo.after(note)
-                .map(after -> after.heardMidi() - note.heardMidi())
-                .orElse(0);
-        return Math.abs(from) <= STEP && Math.abs(to) <= STEP && Integer.signum(from) == Integer.signum(to);
-    }
-
-    /** Notes outside side by side are a line of their own. */
-    private static boolean isAlone(Analysis analysis, Note note) {
+    /** Notes outside side by side, a step apart, are a line of their own. */
+    private static boolean isAlone(Analysis analysis, MeantOutside outside, Note note) {
         Solo solo = analysis.solo();
         return Stream.concat(solo.before(note).stream(), solo.after(note).stream())
                 .filter(Note::isPitched)
-                .allMatch(analysis::isInside);
+                .filter(other -> Math.abs(other.heardMidi() - note.heardMidi()) <= STEP)
+                .noneMatch(outside::isUnexplained);
     }
 
     private static Optional<StringFret> meant(Analysis analysis, Note note) {
@@ -96,6 +69,7 @@ final class WrongBox implements Rule {
         if (box.filter(inForce -> inForce.patternHolds(at)).isPresent()) {
             return Optional.empty();
         }
+        Scale scale = analysis.homeAt(note).scale().scale();
         Stream<StringFret> candidates = Stream.of(
                 new StringFret(at.string(), at.fret() - 1),
                 new StringFret(at.string(), at.fret() + 1),
@@ -104,9 +78,14 @@ final class WrongBox implements Rule {
         return candidates
                 .filter(place -> analysis.solo().tuning().hasString(place.string()) && Neck.holds(place))
                 .filter(place ->
-                        box.filter(inForce -> inForce.patternHolds(place)).isPresent())
+                        box.filter(inForce -> holds(inForce, scale, place)).isPresent())
                 .filter(place -> isInside(analysis, note, place))
                 .min(likeliestFirst(analysis, note));
+    }
+
+    /** A box's pattern is pentatonic: under a larger scale all of its window is the hand's. */
+    private static boolean holds(Box box, Scale scale, StringFret place) {
+        return box.patternHolds(place) || (scale.degrees().size() >= SEVEN_NOTES && box.windowHolds(place));
     }
 
     private static boolean isInside(Analysis analysis, Note note, StringFret place) {

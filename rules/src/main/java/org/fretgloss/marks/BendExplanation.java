@@ -1,5 +1,6 @@
 package org.fretgloss.marks;
 
+import java.util.List;
 import java.util.Optional;
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.analysis.Home;
@@ -20,10 +21,11 @@ final class BendExplanation {
 
     private BendExplanation() {}
 
-    static String of(Analysis analysis, Note note, Bend bend, BendKind kind) {
+    static String of(Analysis analysis, Note note, Bend bend, BendKind kind, List<Note> others) {
         return Places.onNeck(analysis, note)
                 + how(analysis, note, bend, kind)
                 + "."
+                + struckWith(analysis, note, kind, others)
                 + against(analysis, note, kind)
                 + (bend.width().isLessThan(WIDE) ? "" : CAUTION);
     }
@@ -44,6 +46,22 @@ final class BendExplanation {
             case HELD -> BendWords.sized("bend", bend) + up + ", held while other notes are struck over it" + down;
             case CURL -> "a curl, less than a semitone: " + fretted + " pushed a little sharp";
         };
+    }
+
+    /** In a double stop one string may be bent while the other is held, or both together. */
+    private static String struckWith(Analysis analysis, Note note, BendKind kind, List<Note> others) {
+        if (kind == BendKind.UNISON || kind == BendKind.HELD) {
+            return "";
+        }
+        return others.stream()
+                .filter(other -> other.onset().equals(note.onset()) && !other.sharesStringWith(note))
+                .findFirst()
+                .map(other -> " "
+                        + named(analysis, other, other.midi())
+                        + (other.bend().isPresent()
+                                ? " is bent with it."
+                                : " is struck with it and stays where it is: an oblique bend."))
+                .orElse("");
     }
 
     private static String named(Analysis analysis, Note note, int midi) {

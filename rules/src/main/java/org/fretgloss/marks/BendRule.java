@@ -42,14 +42,15 @@ final class BendRule implements Rule {
         boolean curls = settings.get(CURLS);
         return analysis.solo().notes().stream()
                 .filter(note -> !note.isDead() && !note.has(Technique.WITH_BAR))
-                .flatMap(note -> note.bend().stream()
-                        .map(bend -> found(analysis, note, bend, BendKind.of(note, bend, sounding.with(note)), curls)));
+                .flatMap(note ->
+                        note.bend().stream().map(bend -> found(analysis, note, bend, sounding.with(note), curls)));
     }
 
-    private static Finding found(Analysis analysis, Note note, Bend bend, BendKind kind, boolean curls) {
+    private static Finding found(Analysis analysis, Note note, Bend bend, List<Note> others, boolean curls) {
+        BendKind kind = BendKind.of(note, bend, others);
         Home home = analysis.homeAt(note);
         Finding.Builder finding = Finding.at(note)
-                .explain(BendExplanation.of(analysis, note, bend, kind))
+                .explain(BendExplanation.of(analysis, note, bend, kind, others))
                 .confidence(kind == BendKind.UNISON || kind == BendKind.HELD ? BY_OVERLAP : WRITTEN)
                 .value("semitones", bend.width().toDouble())
                 .value("kind", kind.toString())

@@ -112,6 +112,26 @@ class BendMarksTest {
         assertThat(bend(HOME + "| 2/5:4+4/7:1 3/7b2:3 |").values()).containsEntry("kind", "unison");
     }
 
+    /** One string of a double stop bent while the other is held: common practice, no source. */
+    @Test
+    void anObliqueBendIsABendAndSaysWhatStays() {
+        Finding found = bend(OVER_A7 + "| 3/7b2+1/5:4 |");
+        assertThat(found.values()).containsEntry("kind", "bend");
+        assertThat(found.explanation()).contains("A4 (1) is struck with it and stays where it is: an oblique bend.");
+        assertThat(bend(OVER_A7 + "| 3/7b2+2/5:4 |").explanation()).doesNotContain("oblique");
+        assertThat(bend(OVER_A7 + "| 3/7b2:4 |").explanation()).doesNotContain("oblique");
+    }
+
+    @Test
+    void bothStringsOfADoubleStopMayBeBent() {
+        assertThat(bends(OVER_A7 + "| 3/7b2+2/8b2:4 |"))
+                .hasSize(2)
+                .allSatisfy(found -> assertThat(found.values()).containsEntry("kind", "bend"))
+                .extracting(Finding::explanation)
+                .anySatisfy(explanation -> assertThat(explanation).contains("G4 (♭7) is bent with it."))
+                .anySatisfy(explanation -> assertThat(explanation).contains("D4 (4) is bent with it."));
+    }
+
     @Test
     void aStringSoundsNoSecondNoteBesideItsBendHoweverLongItIsWritten() {
         assertThat(bend(HOME + "| 3/7b2:4+4/7:1 3/9:3 |").values()).containsEntry("kind", "bend");

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
@@ -27,12 +28,16 @@ import org.fretgloss.pitch.PitchClass;
  * @param text the whole file
  * @param notes where its note elements stand
  * @param bars the number of the bar of each note
+ * @param times when its notes and symbols sound
  * @param expected its labels
  */
-record CleanScore(String name, String text, List<MatchResult> notes, List<String> bars, JsonObject expected) {
+record CleanScore(
+        String name, String text, List<MatchResult> notes, List<String> bars, ScoreTimes times, JsonObject expected) {
 
     private static final Pattern NOTE_OR_BAR =
             Pattern.compile("<measure\\b[^>]*number=\"([^\"]*)\"|<note\\b.*?</note>", Pattern.DOTALL);
+
+    private static final Pattern DIVISIONS = Pattern.compile("<divisions>(\\d+)</divisions>");
 
     /** All fixtures and labelled solos. */
     static List<CleanScore> all() {
@@ -71,6 +76,7 @@ record CleanScore(String name, String text, List<MatchResult> notes, List<String
                     text,
                     notes,
                     bars,
+                    ScoreTimes.of(text),
                     JsonParser.parseString(Files.readString(folder.resolve("expected.json")))
                             .getAsJsonObject());
         } catch (IOException e) {
@@ -81,6 +87,47 @@ record CleanScore(String name, String text, List<MatchResult> notes, List<String
     /** Whether each note stands once, and not on two staves. */
     boolean isOneStaff() {
         return !text.contains("<staves>2");
+    }
+
+    boolean isOnePart() {
+        return text.indexOf("<part id") == text.lastIndexOf("<part id");
+    }
+
+    /** Whether a note is plainly struck, and written on one staff. */
+    boolean isPlain(int index) {
+        return holds(index) && isOneStaff() && note(index).isPlain();
+    }
+
+    /** Whether a finger stops the string for it besides. */
+    boolean isFretted(int index) {
+        return isPlain(index) && note(index).fret().getAsInt() > 0;
+    }
+
+    /** Whether it is a note, however played, and no rest. */
+    boolean isStruck(int index) {
+        return holds(index) && note(index).midi().isPresent();
+    }
+
+    boolean sharesBar(int one, int other) {
+        return holds(one) && holds(other) && bars.get(one).equals(bars.get(other));
+    }
+
+    boolean arePlainNeighbours(int note, int next) {
+        return sharesBar(note, next) && isPlain(note) && isPlain(next);
+    }
+
+    private boolean holds(int index) {
+        return index >= 0 && index < notes.size();
+    }
+
+    /** Duration units of a quarter note. */
+    int divisions() {
+        return text.lines()
+                .map(DIVISIONS::matcher)
+                .filter(Matcher::find)
+                .map(found -> Integer.parseInt(found.group(1)))
+                .findFirst()
+                .orElse(1);
     }
 
     NoteText note(int index) {

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * One note element as text. It knows nothing of the project's reader: what it changes, it changes as a transcriber's
@@ -14,11 +15,13 @@ import java.util.regex.Pattern;
 record NoteText(String text) {
 
     private static final String STEPS = "C D EF G A B";
+    private static final String LETTERS = "CDEFGAB";
     private static final int[] OPEN = {64, 59, 55, 50, 45, 40};
     private static final Pattern PITCH = Pattern.compile(
             "<pitch>\\s*<step>([A-G])</step>\\s*(?:<alter>(-?\\d)</alter>\\s*)?<octave>(\\d)</octave>\\s*</pitch>");
     private static final Pattern STRING = Pattern.compile("<string>(\\d+)</string>");
     private static final Pattern FRET = Pattern.compile("<fret>(\\d+)</fret>");
+    private static final Pattern BEND = Pattern.compile("<bend-alter>(-?\\d+)</bend-alter>");
     private static final Pattern DURATION = Pattern.compile("<duration>(\\d+)</duration>");
 
     boolean has(String element) {
@@ -59,6 +62,47 @@ record NoteText(String text) {
         return OptionalInt.of(12 * (Integer.parseInt(matcher.group(3)) + 1) + STEPS.indexOf(matcher.group(1)) + alter);
     }
 
+    /** What is heard: the peak of a bend, as a MIDI number; none of a dead note. */
+    OptionalInt heard() {
+        int bend = BEND.matcher(text)
+                .results()
+                .mapToInt(height -> Integer.parseInt(height.group(1)))
+                .max()
+                .orElse(0);
+        return has("notehead") || midi().isEmpty()
+                ? OptionalInt.empty()
+                : OptionalInt.of(midi().getAsInt() + Math.max(0, bend));
+    }
+
+    /** Semitones of a natural above C. */
+    static int chroma(String step) {
+        return STEPS.indexOf(step);
+    }
+
+    /** The same sound named after the next letter, up or down; none where that takes a double accidental. */
+    Optional<NoteText> respelled() {
+        Matcher pitch = PITCH.matcher(text);
+        if (!pitch.find()) {
+            return Optional.empty();
+        }
+        int place = LETTERS.indexOf(pitch.group(1)) + 7 * Integer.parseInt(pitch.group(3));
+        int midi = midi().orElseThrow();
+        return Stream.of(place + 1, place - 1)
+                .filter(other -> Math.abs(midi - natural(other)) <= 1)
+                .map(other -> new NoteText(PITCH.matcher(text)
+                        .replaceFirst(pitch(LETTERS.charAt(other % 7), midi - natural(other), other / 7))))
+                .findFirst();
+    }
+
+    private static int natural(int place) {
+        return 12 * (place / 7 + 1) + STEPS.indexOf(LETTERS.charAt(place % 7));
+    }
+
+    private static String pitch(char step, int alter, int octave) {
+        return "<pitch><step>" + step + "</step>" + (alter == 0 ? "" : "<alter>" + alter + "</alter>") + "<octave>"
+                + octave + "</octave></pitch>";
+    }
+
     NoteText withFret(int fret) {
         return new NoteText(FRET.matcher(text).replaceFirst("<fret>" + fret + "</fret>"));
     }
@@ -76,9 +120,8 @@ record NoteText(String text) {
         int midi = midi().orElseThrow() + semitones;
         int chroma = Math.floorMod(midi, 12);
         boolean black = STEPS.charAt(chroma) == ' ';
-        String pitch = "<pitch><step>" + STEPS.charAt(black ? chroma - 1 : chroma) + "</step>"
-                + (black ? "<alter>1</alter>" : "") + "<octave>" + (midi / 12 - 1) + "</octave></pitch>";
-        return new NoteText(PITCH.matcher(text).replaceFirst(pitch));
+        return new NoteText(PITCH.matcher(text)
+                .replaceFirst(pitch(STEPS.charAt(black ? chroma - 1 : chroma), black ? 1 : 0, midi / 12 - 1)));
     }
 
     /** A sign among those of playing, after string and fret. */

@@ -2,15 +2,16 @@ package org.fretgloss.annotator.slips;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.google.gson.JsonObject;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
-import org.fretgloss.analysis.HomeScale;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import org.fretgloss.annotator.Fretgloss;
 import org.fretgloss.annotator.file.ScoreException;
 import org.fretgloss.annotator.file.ScoreFile;
@@ -30,7 +31,12 @@ class PlantedSlipsTest {
 
     private static final Fretgloss FRETGLOSS = Fretgloss.withFoundRules();
     private static final int OF_EACH_KIND = 200;
-    private static final int TRIES = 20_000;
+
+    /** Of these many become music, so it takes more of them to tell. */
+    private static final int OF_ONE_FRET = 1_000;
+
+    private static final int TRIES = 60_000;
+    private static final Pattern NOTE = Pattern.compile("<note\\b.*?</note>", Pattern.DOTALL);
     private static final List<CleanScore> SCORES = CleanScore.all();
 
     @ParameterizedTest
@@ -42,11 +48,11 @@ class PlantedSlipsTest {
         long hits = found.stream().filter(Optional::isPresent).count();
         System.out.printf(Locale.ROOT, "%s: %d of %d found%n", kind, hits, slips.size());
 
-        assertThat(slips).hasSize(OF_EACH_KIND);
+        assertThat(slips).hasSize(asked(kind));
         if (kind == SlipKind.WRONG_BOX) {
             tellOfBoxes(slips, found);
         } else {
-            assertThat(hits).isGreaterThanOrEqualTo(OF_EACH_KIND * (kind.isError() ? 95 : 80) / 100);
+            assertThat(hits).isGreaterThanOrEqualTo(slips.size() * (kind.severity() == Severity.ERROR ? 95 : 80) / 100);
         }
     }
 
@@ -56,7 +62,7 @@ class PlantedSlipsTest {
         int doubts = 0;
         for (CleanScore score : SCORES) {
             notes += score.expected().get("notes").getAsInt();
-            for (Gloss gloss : check(score, score.text(), Set.of())) {
+            for (Gloss gloss : check(score, score.text(), Severity.WARNING, Set.of())) {
                 System.out.println(
                         score + " bar " + gloss.finding().note().bar().number() + ": " + gloss.rule() + ": "
                                 + gloss.finding().explanation());
@@ -67,31 +73,41 @@ class PlantedSlipsTest {
         assertThat(500 * doubts).isLessThan(notes);
     }
 
+    private static int asked(SlipKind kind) {
+        return kind == SlipKind.WRONG_BOX ? OF_ONE_FRET : OF_EACH_KIND;
+    }
+
     private static List<Slip> slips(SlipKind kind) {
         Random random = new Random(kind.name().hashCode());
-        List<Slip> slips = new ArrayList<>();
-        for (int i = 0; i < TRIES && slips.size() < OF_EACH_KIND; i++) {
+        Map<String, Slip> slips = new LinkedHashMap<>();
+        for (int i = 0; i < TRIES && slips.size() < asked(kind); i++) {
             CleanScore score = SCORES.get(random.nextInt(SCORES.size()));
-            kind.plant(score, random.nextInt(score.notes().size()), random).ifPresent(slips::add);
+            kind.planter()
+                    .plant(score, random.nextInt(score.notes().size()), random)
+                    .ifPresent(slip -> slips.putIfAbsent(slip.text(), slip));
         }
-        return slips;
+        return List.copyOf(slips.values());
     }
 
     /** The doubt of the right check in the slip's bar, if there is one. */
     private static Optional<Gloss> doubt(SlipKind kind, Slip slip) {
-        return check(slip.score(), slip.text(), Set.of(kind.check())).stream()
-                .filter(gloss -> gloss.finding().note().bar().number().equals(slip.bar()))
+        return check(slip.score(), slip.text(), kind.severity(), Set.of(kind.check())).stream()
+                .filter(gloss -> slip.bar()
+                        .filter(bar -> !bar.equals(gloss.finding().note().bar().number()))
+                        .isEmpty())
+                .filter(gloss ->
+                        gloss.finding().explanation().contains(slip.said().orElse("")))
                 .findFirst();
     }
 
-    private static List<Gloss> check(CleanScore score, String text, Set<String> only) {
+    private static List<Gloss> check(CleanScore score, String text, Severity least, Set<String> only) {
         try {
             return FRETGLOSS
                     .check(
                             ScoreFile.of(score.name(), text.getBytes(StandardCharsets.UTF_8)),
                             score.request(),
                             rule -> only.isEmpty() || only.contains(rule.id()))
-                    .from(Severity.WARNING)
+                    .from(least)
                     .glosses();
         } catch (ScoreException e) {
             throw new AssertionError(score.name(), e);
@@ -113,14 +129,12 @@ class PlantedSlipsTest {
         }
         System.out.printf(
                 Locale.ROOT,
-                "WRONG_BOX: %d of %d leave the scale; of these %d are found, of these %d with the right fret first%n",
+                "WRONG_BOX: %d of %d leave scale and chord; of these %d are found, of these %d with the right fret first%n",
                 leaving,
                 slips.size(),
                 told,
                 suggested);
-        // Those that have become an approach, an enclosure or a run are left alone, so not all that leave can be asked
-        // for.
-        assertThat(told).isGreaterThanOrEqualTo(leaving / 2);
+        assertThat(told).isGreaterThanOrEqualTo(leaving * 80 / 100);
         assertThat(suggested).isGreaterThanOrEqualTo(told * 80 / 100);
     }
 
@@ -133,10 +147,15 @@ class PlantedSlipsTest {
                 .isPresent();
     }
 
+    /** By the score's own labels and symbols: in neither the home scale nor the chord of the moment. */
     private static boolean leaves(Slip slip) {
-        JsonObject home = slip.score().expected().getAsJsonObject("home");
-        HomeScale scale = HomeScale.parse(
-                home.get("tonic").getAsString() + " " + home.get("scale").getAsString());
-        return NoteDiff.soundingAfter(slip).stream().noneMatch(scale::contains);
+        int place = 0;
+        for (MatchResult note : NOTE.matcher(slip.text()).results().toList()) {
+            if (!note.group().equals(slip.score().notes().get(place).group())) {
+                return !WrittenChords.of(slip.score()).isInside(place, new NoteText(note.group()));
+            }
+            place++;
+        }
+        throw new AssertionError("no note differs");
     }
 }
