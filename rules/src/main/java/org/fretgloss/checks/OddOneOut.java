@@ -97,8 +97,7 @@ final class OddOneOut implements Rule {
     private static boolean isOneMoment(List<Note> model, List<Note> phrase, List<Integer> differing) {
         int place = differing.get(0);
         return differing.equals(List.of(place, place + 1))
-                && differing.stream()
-                        .allMatch(i -> Played.of(model.get(i)).isStruckAs(Played.of(phrase.get(i))))
+                && differing.stream().allMatch(i -> Played.of(model.get(i)).isStruckAs(Played.of(phrase.get(i))))
                 && together(model, place).equals(together(phrase, place));
     }
 
