@@ -17,6 +17,9 @@ final class Placing {
     /** For each fret above the twelfth, where the frets are narrow. */
     private static final double BEYOND_TWELFTH = 1;
 
+    /** The same in a lead, which often climbs there. */
+    private static final double LEAD_BEYOND_TWELFTH = 0.7;
+
     /** For an open string: a little is gained, for it needs no finger; but not in a lead. */
     private static final double OPEN = -1.9;
 
@@ -33,12 +36,14 @@ final class Placing {
     private static final double THIRD_STRING = -0.82;
 
     private final double height;
+    private final double beyondTwelfth;
     private final double open;
     private final double outerString;
     private final double thirdString;
 
     Placing(Style style) {
         this.height = style.isLead() ? LEAD_HEIGHT : HEIGHT - OCTAVE_HEIGHT * style.octaves();
+        this.beyondTwelfth = style.isLead() ? LEAD_BEYOND_TWELFTH : BEYOND_TWELFTH;
         this.open = style.isLead() ? LEAD_OPEN : OPEN;
         this.outerString = style.isLead() ? 0 : OUTER_STRING;
         this.thirdString = style.isLead() ? 0 : THIRD_STRING;
@@ -50,7 +55,7 @@ final class Placing {
         int fret = at.fret();
         int position = hand.isAtRest() ? hand.positionFor(grip) : hand.position();
         return height * fret
-                + BEYOND_TWELFTH * Math.max(0, fret - TWELFTH)
+                + beyondTwelfth * Math.max(0, fret - TWELFTH)
                 + (fret == 0 ? open + OPEN_FROM_AFAR * Math.min(position, TWELFTH) : 0)
                 + (string == 1 || string == hand.strings() ? outerString : 0)
                 + (string == 3 ? thirdString : 0);
