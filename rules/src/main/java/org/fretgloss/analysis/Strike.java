@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fretgloss.solo.Attack;
 import org.fretgloss.solo.Note;
+import org.fretgloss.solo.NotesInTime;
 import org.fretgloss.solo.Technique;
 
 /**
@@ -23,28 +24,12 @@ record Strike(List<Note> notes, boolean opensPhrase, boolean onSlide) {
     static List<Strike> of(List<Note> notes, Phrasing phrasing) {
         List<Strike> strikes = new ArrayList<>();
         List<Note> before = List.of();
-        for (List<Note> together : together(notes)) {
+        for (List<Note> together : NotesInTime.together(notes)) {
             strikes.add(
                     new Strike(together, together.stream().anyMatch(phrasing::startsAt), isSlide(before, together)));
             before = together;
         }
         return strikes;
-    }
-
-    private static List<List<Note>> together(List<Note> notes) {
-        List<List<Note>> groups = new ArrayList<>();
-        for (Note note : notes) {
-            if (groups.isEmpty()
-                    || !isStruckWith(note, groups.get(groups.size() - 1).get(0))) {
-                groups.add(new ArrayList<>());
-            }
-            groups.get(groups.size() - 1).add(note);
-        }
-        return groups;
-    }
-
-    private static boolean isStruckWith(Note note, Note other) {
-        return !note.grace() && !other.grace() && note.onset().equals(other.onset());
     }
 
     private static boolean isSlide(List<Note> before, List<Note> notes) {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.fretgloss.solo.Note;
+import org.fretgloss.solo.NotesInTime;
 import org.fretgloss.time.Fraction;
 
 /**
@@ -58,7 +59,7 @@ record Onset(
         Map<List<Integer>, Integer> lastOfPitches = new HashMap<>();
         Map<Integer, Integer> lastOfSize = new HashMap<>();
         Map<Integer, Integer> lastOfPitch = new HashMap<>();
-        for (List<Note> together : together(notes)) {
+        for (List<Note> together : NotesInTime.together(notes)) {
             int index = onsets.size();
             List<Note> rising = together.stream()
                     .sorted((a, b) -> Integer.compare(a.midi(), b.midi()))
@@ -89,22 +90,6 @@ record Onset(
 
     private static int recent(int last, int index, int memory) {
         return last != NONE && index - last <= memory ? last : NONE;
-    }
-
-    private static List<List<Note>> together(List<Note> notes) {
-        List<List<Note>> groups = new ArrayList<>();
-        for (Note note : notes) {
-            if (groups.isEmpty()
-                    || !isStruckWith(note, groups.get(groups.size() - 1).get(0))) {
-                groups.add(new ArrayList<>());
-            }
-            groups.get(groups.size() - 1).add(note);
-        }
-        return groups;
-    }
-
-    private static boolean isStruckWith(Note note, Note other) {
-        return !note.grace() && !other.grace() && note.onset().equals(other.onset());
     }
 
     int size() {

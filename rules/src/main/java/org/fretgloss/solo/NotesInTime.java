@@ -1,15 +1,16 @@
 package org.fretgloss.solo;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.fretgloss.time.Fraction;
 
-/** Cuts stretches out of notes that stand in order of onset, by halving: many stretches of a long solo cost little. */
+/** Notes that stand in order of onset: the stretches of them, and which are struck together. */
 public final class NotesInTime {
 
     private NotesInTime() {}
 
     /**
-     * The notes struck from one moment on and before another.
+     * The notes struck from one moment on and before another, found by halving: many stretches of a long solo cost little.
      *
      * @param notes in order of onset
      * @param start quarter notes from the start of the part
@@ -31,5 +32,26 @@ public final class NotesInTime {
             }
         }
         return low;
+    }
+
+    /**
+     * The notes in groups of those that are struck together; a grace note is struck alone.
+     *
+     * @param notes in order of onset
+     */
+    public static List<List<Note>> together(List<Note> notes) {
+        List<List<Note>> groups = new ArrayList<>();
+        for (Note note : notes) {
+            if (groups.isEmpty()
+                    || !isStruckWith(note, groups.get(groups.size() - 1).get(0))) {
+                groups.add(new ArrayList<>());
+            }
+            groups.get(groups.size() - 1).add(note);
+        }
+        return groups;
+    }
+
+    private static boolean isStruckWith(Note note, Note other) {
+        return !note.grace() && !other.grace() && note.onset().equals(other.onset());
     }
 }
