@@ -68,8 +68,8 @@ final class Legato implements Rule {
             return Optional.of(
                     found(from, note, Severity.ERROR, "It leads from fret %d to the same fret.".formatted(fret(from))));
         }
-        boolean open = fret(from) == 0 || fret(note) == 0;
-        if (way > hand && !open) {
+        boolean oneFinger = fret(from) == 0 || fret(note) == 0 || from.attack() == Attack.TAPPED;
+        if (way > hand && !oneFinger) {
             return Optional.of(found(
                     from,
                     note,

@@ -24,6 +24,9 @@ final class LikelyString implements Rule {
     private static final Option<Integer> JUMP =
             Option.ofInt("jump", 2, 1, 12, "least distance from the box's window at which a note is doubted, in frets");
 
+    /** Frets that a finger reaches without the hand leaving. */
+    private static final int REACH = 4;
+
     @Override
     public Line line() {
         return Line.DOUBTS;
@@ -61,14 +64,25 @@ final class LikelyString implements Rule {
                         .isPresent();
     }
 
-    /** A neighbour of the same pitch makes a unison figure, in which the two strings are the point. */
+    /**
+     * A neighbour of the same pitch makes a unison figure, in which the two strings are the point; a near one on the same
+     * string makes a line along it.
+     */
     private static boolean staysInBox(Analysis analysis, Note neighbour, Note note) {
         return neighbour.isPitched()
                 && !neighbour.onset().equals(note.onset())
                 && neighbour.heardMidi() != note.heardMidi()
                 && neighbour.at().filter(at -> !at.isOpen()).isPresent()
+                && !isWithinReachOnItsString(neighbour, note)
                 && analysis.boxes().reachOf(neighbour) == 0
                 && analysis.boxes().boxOf(neighbour).equals(analysis.boxes().boxOf(note));
+    }
+
+    private static boolean isWithinReachOnItsString(Note neighbour, Note note) {
+        return neighbour.sharesStringWith(note)
+                && Math.abs(neighbour.at().orElseThrow().fret()
+                                - note.at().orElseThrow().fret())
+                        <= REACH;
     }
 
     private static Optional<StringFret> insideBox(Analysis analysis, Note note) {

@@ -3,6 +3,7 @@ package org.fretgloss.checks;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -19,8 +20,8 @@ import org.fretgloss.solo.Note;
 /**
  * Tells the outside notes that a player means from those that merely stand where such a note could. A mark names every
  * note that leads on by step; before a note is called a slip, the leading has to be what hands do: slurred, a run of
- * steps one way, a semitone up into a chord tone, an enclosure that closes from below, or a note that the solo has
- * shown to be one of its own.
+ * steps one way, a fret into a chord tone, an enclosure that closes from below, or a colour that the solo has shown to
+ * be its own.
  */
 final class MeantOutside {
 
@@ -28,6 +29,9 @@ final class MeantOutside {
     private static final int STEP = 2;
 
     private static final int TRITONE = 6;
+
+    /** The 2, 3 and 6, in semitones above the tonic. */
+    private static final Set<Integer> MAJOR_COLOUR = Set.of(2, 4, 9);
 
     /** Bars on either side in which a colour that is meant is heard again. */
     private static final int BARS_NEAR = 2;
@@ -60,7 +64,7 @@ final class MeantOutside {
     }
 
     private boolean isMeant(Note note, Verdict verdict) {
-        return isSlurred(note) || isInRun(note, verdict) || isOwnColour(note, verdict) || leadsUp(note, verdict);
+        return isSlurred(note) || isInRun(note, verdict) || isOwnColour(note, verdict) || leadsIn(note, verdict);
     }
 
     /** Nobody slurs to or from a slip of the eye. */
@@ -87,19 +91,32 @@ final class MeantOutside {
         return interval != 0 && Math.abs(interval) <= STEP;
     }
 
-    /** Approaches and enclosures close by a semitone from below; a short first neighbour of two may lie above. */
-    private boolean leadsUp(Note note, Verdict verdict) {
-        boolean leads = verdict.kind() == OutsideKind.APPROACH || verdict.kind() == OutsideKind.ENCLOSURE;
-        return leads
-                && verdict.target().filter(target -> isEntered(note, target)).isPresent();
+    private boolean leadsIn(Note note, Verdict verdict) {
+        return switch (verdict.kind()) {
+            case APPROACH ->
+                verdict.target()
+                        .filter(target -> isEntered(note, target) || slipsDown(note, target))
+                        .isPresent();
+            case ENCLOSURE ->
+                verdict.target().filter(target -> isEntered(note, target)).isPresent();
+            case PASSING, ADDED, OUTSIDE -> false;
+        };
     }
 
-    /** On one string the finger moves up a fret; across strings a foreign note is doubted. */
+    /** From below: on one string the finger moves up a fret; across strings a foreign note is doubted. */
     private boolean isEntered(Note note, Note target) {
         Note last =
                 after(note).filter(next -> !next.onset().equals(target.onset())).orElse(note);
         return interval(last, target) == 1
                 && (last.index() != note.index() || note.sharesStringWith(target) || !isForeign(note));
+    }
+
+    /** From above: a fret down on one string, off the beat and onto one. */
+    private static boolean slipsDown(Note note, Note target) {
+        return interval(note, target) == -1
+                && note.sharesStringWith(target)
+                && !note.beat().isWhole()
+                && target.beat().isWhole();
     }
 
     /** Whether it sounds nowhere else in the solo, and stands beside a fret that is the hand's usual one there. */
@@ -118,14 +135,18 @@ final class MeantOutside {
                         >= HABIT);
     }
 
-    /** A usual added note of a blues moves on by step or is heard again; the ♭5 of a minor home does both. */
+    /**
+     * A usual added note of a blues moves on by step; the ♭5 of a minor home is heard again besides; the major colour of a
+     * minor home is heard as a whole.
+     */
     private boolean isOwnColour(Note note, Verdict verdict) {
         boolean movesOn =
                 after(note).filter(next -> isStep(interval(note, next))).isPresent();
         if (verdict.kind() == OutsideKind.ADDED) {
-            return (movesOn && !isForeign(note)) || isHeardNearby(note);
+            return (movesOn && !isForeign(note)) || (isHeardNearby(note) && isOfMajorColour(note));
         }
-        return isHeardNearby(note) && (verdict.clash() || (isBlueNote(note) && movesOn));
+        return isHeardNearby(note)
+                && (verdict.clash() || isOfMajorColour(note) || (minorDegree(note) == TRITONE && movesOn));
     }
 
     private boolean isHeardNearby(Note note) {
@@ -154,9 +175,23 @@ final class MeantOutside {
         return later.bar().index() - earlier.bar().index() <= BARS_NEAR;
     }
 
-    private boolean isBlueNote(Note note) {
+    /** One of the 2, 3 and 6 over a minor home, where all three sound around it. */
+    private boolean isOfMajorColour(Note note) {
+        return MAJOR_COLOUR.contains(minorDegree(note))
+                && near(note)
+                                .map(this::minorDegree)
+                                .filter(MAJOR_COLOUR::contains)
+                                .distinct()
+                                .count()
+                        == MAJOR_COLOUR.size();
+    }
+
+    /** Semitones above the tonic of a minor home; negative in a major one. */
+    private int minorDegree(Note note) {
         HomeScale home = analysis.homeAt(note).scale();
-        return !home.scale().hasMajorThird() && home.degreeOf(note.heardMidi()).chroma() == TRITONE;
+        return home.scale().hasMajorThird()
+                ? -1
+                : home.degreeOf(note.heardMidi()).chroma();
     }
 
     private Optional<Note> before(Note note) {
