@@ -1,7 +1,9 @@
 package org.fretgloss.checks;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
@@ -16,7 +18,7 @@ import org.fretgloss.rule.Settings;
 import org.fretgloss.rule.Severity;
 import org.fretgloss.solo.Bar;
 import org.fretgloss.solo.Note;
-import org.fretgloss.solo.NotesInTime;
+import org.fretgloss.solo.Solo;
 import org.fretgloss.time.Fraction;
 
 /** A chord symbol that every note of two bars fights, or a long stretch before the first. */
@@ -46,38 +48,39 @@ final class ChordSymbolRule implements Rule {
         if (analysis.harmony().source() != Harmony.Source.SCORE) {
             return Stream.of();
         }
+        Map<Integer, List<Note>> notes = analysis.solo().notes().stream()
+                .filter(Note::isPitched)
+                .collect(Collectors.groupingBy(note -> note.bar().index()));
+        int enough = settings.get(NOTES);
         Stream<Finding> fought = analysis.harmony().spans().stream()
-                .filter(span -> lastsTwoBars(analysis, span))
                 .flatMap(span ->
-                        span.chord().flatMap(chord -> fought(analysis, span, chord, settings.get(NOTES))).stream());
+                        span
+                                .chord()
+                                .flatMap(chord -> fought(barsUnder(analysis.solo(), span), notes, chord, enough))
+                                .stream());
         return Stream.concat(fought, bare(analysis, settings.get(BARS)).stream());
     }
 
-    private static boolean lastsTwoBars(Analysis analysis, ChordSpan span) {
-        Fraction barLength = analysis.solo().barAt(span.start()).meter().barLength();
-        return !span.end().minus(span.start()).isLessThan(barLength.times(Fraction.of(BARS_THAT_TELL)));
+    /** The whole bars that a chord lasts. */
+    private static List<Bar> barsUnder(Solo solo, ChordSpan span) {
+        List<Bar> bars = solo.bars();
+        int first = span.start().isPositive() ? solo.barAt(span.start()).index() : 0;
+        return bars.subList(first, bars.size()).stream()
+                .dropWhile(bar -> bar.start().isLessThan(span.start()))
+                .takeWhile(bar -> !bar.end().isMoreThan(span.end()))
+                .toList();
     }
 
     /** The first two bars under a chord that hold none of its tones. */
-    private static Optional<Finding> fought(Analysis analysis, ChordSpan span, ChordSymbol chord, int enough) {
-        List<Bar> bars = analysis.solo().bars().stream()
-                .filter(bar ->
-                        !bar.start().isLessThan(span.start()) && !bar.end().isMoreThan(span.end()))
-                .toList();
+    private static Optional<Finding> fought(
+            List<Bar> bars, Map<Integer, List<Note>> notes, ChordSymbol chord, int enough) {
         return IntStream.rangeClosed(0, bars.size() - BARS_THAT_TELL)
-                .mapToObj(first -> pitchedBetween(
-                        analysis,
-                        bars.get(first).start(),
-                        bars.get(first + BARS_THAT_TELL - 1).end()))
+                .mapToObj(first -> bars.subList(first, first + BARS_THAT_TELL).stream()
+                        .flatMap(bar -> notes.getOrDefault(bar.index(), List.of()).stream())
+                        .toList())
                 .filter(two -> two.size() >= enough && two.stream().noneMatch(note -> isToneOf(chord, note)))
                 .findFirst()
                 .map(two -> found(two, chord));
-    }
-
-    private static List<Note> pitchedBetween(Analysis analysis, Fraction start, Fraction end) {
-        return NotesInTime.between(analysis.solo().notes(), start, end).stream()
-                .filter(Note::isPitched)
-                .toList();
     }
 
     private static boolean isToneOf(ChordSymbol chord, Note note) {
