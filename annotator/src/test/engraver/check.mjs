@@ -42,8 +42,9 @@ let failed = 0;
 let passed = 0;
 for (const name of fs.readdirSync(fixtures).sort()) {
   const score = path.join(fixtures, name, 'score.musicxml');
-  if (!fs.existsSync(score)) continue;
-  const { options } = JSON.parse(fs.readFileSync(path.join(fixtures, name, 'expected.json'), 'utf8'));
+  const expected = path.join(fixtures, name, 'expected.json');
+  if (!fs.existsSync(score) || !fs.existsSync(expected)) continue;
+  const { options } = JSON.parse(fs.readFileSync(expected, 'utf8'));
   const annotated = path.join(work, `${name}.musicxml`);
   execFileSync(command, ['annotate', '--quiet', ...options, score, '-o', annotated], { stdio: 'inherit' });
   const xml = fs.readFileSync(annotated, 'utf8');
