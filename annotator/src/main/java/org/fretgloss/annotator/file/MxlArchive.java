@@ -98,7 +98,7 @@ final class MxlArchive {
             return Optional.of(replacement);
         }
         return records.isDeflated()
-                ? Optional.of(Deflation.of(score, records.packed()).pack(replacement))
+                ? Optional.of(Deflation.repack(score, records.packed(), replacement))
                 : Optional.empty();
     }
 

@@ -217,6 +217,13 @@ class MxlArchiveTest {
 
         assertThat(other.text()).isNotEqualTo(before.text());
         assertThat(other.withText(before.text())).isEqualTo(bytes.toByteArray());
+
+        String packedAlikeByAll = ScoreTexts.partwise("<note/>");
+        ScoreFile ambiguous = ScoreFile.of("c", before.withText(packedAlikeByAll));
+
+        assertThat(ambiguous.text()).isEqualTo(packedAlikeByAll);
+        assertThat(ambiguous.withText(before.text())).isEqualTo(bytes.toByteArray());
+        assertThat(ambiguous.withText(packedAlikeByAll)).isEqualTo(before.withText(packedAlikeByAll));
     }
 
     @Test

@@ -54,7 +54,7 @@ public final class MusicXmlSchema {
      */
     public static Optional<String> complaint(String score) {
         try {
-            SAXParserFactory parsers = SAXParserFactory.newInstance();
+            SAXParserFactory parsers = SAXParserFactory.newDefaultInstance();
             parsers.setNamespaceAware(true);
             parsers.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
             XMLReader reader = parsers.newSAXParser().getXMLReader();
