@@ -2,9 +2,14 @@ package org.fretgloss.annotator;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.analysis.Harmony;
 import org.fretgloss.annotator.read.Backing;
+import org.fretgloss.fingering.Fingering;
+import org.fretgloss.neck.Neck;
+import org.fretgloss.neck.Tuning;
 import org.fretgloss.solo.Note;
 
 /** What the user is told where strings and frets, or chords, are not in the score. */
@@ -19,21 +24,39 @@ final class Inferred {
                     + (backing.parts().size() == 1 ? " plays" : " play")
                     + ", and marks that need a chord are less sure; --chords or --form give them");
         }
-        int inferred = analysis.fingering().inferred().size();
-        int notes = analysis.solo().notes().size();
-        if (inferred > 0) {
-            notices.add((inferred == notes
-                            ? "the score has no strings and frets"
-                            : "string and fret are missing for " + inferred + " of " + notes + " notes")
+        Fingering fingering = analysis.fingering();
+        if (!fingering.inferred().isEmpty()) {
+            notices.add(missing(fingering.written().notes())
                     + ": they are inferred, and boxes and reaches are less sure; a tablature staff would settle them");
         }
-        List<Note> unplayable = analysis.unplayable();
-        if (!unplayable.isEmpty()) {
-            Note first = unplayable.get(0);
-            notices.add("no string reaches " + first.pitch() + " in " + analysis.placeOf(first)
-                    + (unplayable.size() == 1 ? "" : " and " + (unplayable.size() - 1) + " more")
-                    + ": such notes are left without a fret; check the tuning, the clef and the transposition");
-        }
+        Tuning tuning = analysis.solo().tuning();
+        Predicate<Note> onTheNeck = note -> !Neck.placesOf(note.midi(), tuning).isEmpty();
+        unplayable(
+                        analysis,
+                        onTheNeck.negate(),
+                        "no string reaches ",
+                        "check the tuning, the clef and the transposition")
+                .ifPresent(notices::add);
+        unplayable(analysis, onTheNeck, "no string is left for ", "more notes sound together than one guitar plays")
+                .ifPresent(notices::add);
         return notices;
+    }
+
+    private static String missing(List<Note> written) {
+        long without = written.stream()
+                .filter(note -> note.at().isEmpty() && !note.isDead())
+                .count();
+        return without == written.size()
+                ? "the score has no strings and frets"
+                : "string and fret are missing for " + without + " of " + written.size() + " notes";
+    }
+
+    private static Optional<String> unplayable(Analysis analysis, Predicate<Note> which, String why, String advice) {
+        List<Note> notes = analysis.unplayable().stream().filter(which).toList();
+        return notes.stream()
+                .findFirst()
+                .map(first -> why + first.pitch() + " in " + analysis.placeOf(first)
+                        + (notes.size() == 1 ? "" : " and " + (notes.size() - 1) + " more")
+                        + ": such notes are left without a fret; " + advice);
     }
 }

@@ -3,6 +3,7 @@ package org.fretgloss.analysis;
 import java.util.List;
 import java.util.Optional;
 import org.fretgloss.neck.Box;
+import org.fretgloss.solo.Attack;
 import org.fretgloss.solo.Note;
 
 /**
@@ -34,8 +35,14 @@ public record BoxPath(List<BoxSpan> spans) {
         return Optional.empty();
     }
 
-    /** How many frets a note lies outside the box in force: below negative, above positive, otherwise 0. */
+    /**
+     * How many frets the hand reaches for a note outside the box in force: below negative, above positive, otherwise 0. A
+     * dead note has no pitch to reach for, and a tapped one is the other hand's.
+     */
     public int reachOf(Note note) {
+        if (note.isDead() || note.attack() == Attack.TAPPED) {
+            return 0;
+        }
         return note.at().flatMap(at -> boxOf(note).map(box -> box.reach(at))).orElse(0);
     }
 }

@@ -72,7 +72,7 @@ public final class PhraseNames {
                     && answers(analysis.phrases().get(i - 1), phrase)) {
                 answers = Optional.of(names.get(i - 1).letter());
             }
-            names.add(new PhraseName(letter, variantOf, answers));
+            names.add(new PhraseName(letter, variantOf.isPresent(), answers));
         }
         return names;
     }

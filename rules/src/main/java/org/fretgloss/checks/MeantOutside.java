@@ -26,7 +26,7 @@ import org.fretgloss.solo.Note;
 final class MeantOutside {
 
     /** Semitones of the widest step of a scale. */
-    private static final int STEP = 2;
+    static final int STEP = 2;
 
     private static final int TRITONE = 6;
 

@@ -55,7 +55,7 @@ final class OctaveFret implements Rule {
         }
         return Stream.of(-OCTAVE, OCTAVE)
                 .map(frets -> new StringFret(at.string(), at.fret() + frets))
-                .filter(Neck::holds)
+                .filter(place -> Neck.holds(place, analysis.solo().tuning()))
                 .filter(meant -> standsAlone(analysis.solo(), note, at, meant))
                 .findFirst()
                 .map(meant -> found(
@@ -99,7 +99,7 @@ final class OctaveFret implements Rule {
     private static Finding found(Analysis analysis, Note note, StringFret meant, String why) {
         int frets = meant.fret() - note.at().orElseThrow().fret();
         Finding.Builder finding = Finding.at(note).explain(why).value("frets", frets);
-        return (Neck.holds(meant)
+        return (Neck.holds(meant, analysis.solo().tuning())
                         ? finding.doubt(
                                 Severity.WARNING,
                                 Suggestion.of(meant, analysis.homeAt(note).spell(note.midi() + frets)))

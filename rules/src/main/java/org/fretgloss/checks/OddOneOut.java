@@ -77,7 +77,10 @@ final class OddOneOut implements Rule {
         return findings.build();
     }
 
-    /** The doubt about a phrase whose ends are those of earlier ones, told against the first earlier one that it all but repeats; none if one is repeated whole. */
+    /**
+     * The doubt about a phrase whose ends are those of earlier ones, told against the first earlier one that it all but
+     * repeats; none if one is repeated whole.
+     */
     private static Optional<Finding> firstOdd(List<List<Note>> earlier, List<Note> phrase) {
         Optional<Finding> odd = Optional.empty();
         for (List<Note> model : earlier) {

@@ -49,7 +49,7 @@ final class PitchAgainstFret implements Rule {
     private static Optional<Suggestion> meant(Analysis analysis, Note note, int stray) {
         return note.at()
                 .map(at -> new StringFret(at.string(), at.fret() + stray))
-                .filter(Neck::holds)
+                .filter(place -> Neck.holds(place, analysis.solo().tuning()))
                 .map(at -> Suggestion.of(at, analysis.homeAt(note).spell(note.midi() + stray)));
     }
 }

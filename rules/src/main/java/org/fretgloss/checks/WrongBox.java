@@ -30,9 +30,6 @@ final class WrongBox implements Rule {
 
     private static final int SEVEN_NOTES = 7;
 
-    /** Semitones of the widest step of a scale. */
-    private static final int STEP = 2;
-
     @Override
     public Line line() {
         return Line.DOUBTS;
@@ -59,7 +56,7 @@ final class WrongBox implements Rule {
         Solo solo = analysis.solo();
         return Stream.concat(solo.before(note).stream(), solo.after(note).stream())
                 .filter(Note::isPitched)
-                .filter(other -> Math.abs(other.heardMidi() - note.heardMidi()) <= STEP)
+                .filter(other -> Math.abs(other.heardMidi() - note.heardMidi()) <= MeantOutside.STEP)
                 .noneMatch(outside::isUnexplained);
     }
 
@@ -76,7 +73,8 @@ final class WrongBox implements Rule {
                 new StringFret(at.string() - 1, at.fret()),
                 new StringFret(at.string() + 1, at.fret()));
         return candidates
-                .filter(place -> analysis.solo().tuning().hasString(place.string()) && Neck.holds(place))
+                .filter(place -> analysis.solo().tuning().hasString(place.string())
+                        && Neck.holds(place, analysis.solo().tuning()))
                 .filter(place ->
                         box.filter(inForce -> holds(inForce, scale, place)).isPresent())
                 .filter(place -> isInside(analysis, note, place))

@@ -7,8 +7,9 @@ import org.fretgloss.neck.StringFret;
  * fingers that are still down, and what is done there.
  *
  * <p>The weights of all these were fitted together on tabs that people wrote for six strings, to agree with them on as
- * many places as possible; only those of bends, legato and boxes are common practice without a source. They have no
- * unit: only their proportions matter.
+ * many places as possible. Those of leads, of which the tabs have few, were chosen on the invented solos of this project;
+ * those of bends, legato and boxes are common practice without a source. They have no unit: only their proportions
+ * matter.
  */
 final class Effort {
 

@@ -45,7 +45,9 @@ final class PhraseRule implements Rule {
                 .explain(explanation(analysis, phrase, name))
                 .confidence(phrase.afterBreath() ? SURE_AFTER_BREATH : SURE_WITHOUT_BREATH)
                 .value("letter", name.letter());
-        name.variantOf().ifPresent(letter -> finding.value("variantOf", letter));
+        if (name.isVariant()) {
+            finding.value("variantOf", name.letter());
+        }
         name.answers().ifPresent(letter -> finding.value("answers", letter));
         return finding.build();
     }
@@ -55,9 +57,7 @@ final class PhraseRule implements Rule {
                 + (phrase.afterBreath()
                         ? "phrase " + name.text() + " begins."
                         : "without a rest phrase " + name.text() + " begins.");
-        String varies = name.variantOf()
-                .map(letter -> " It takes up phrase " + letter + " again.")
-                .orElse("");
+        String varies = name.isVariant() ? " It takes up phrase " + name.letter() + " again." : "";
         String answers = name.answers()
                 .map(letter -> " It answers phrase " + letter + ": that one hangs in the air, this one comes to rest.")
                 .orElse("");

@@ -11,16 +11,16 @@ public final class Neck {
 
     private Neck() {}
 
-    /** Whether a place is neither before the nut nor beyond the neck. */
-    public static boolean holds(StringFret at) {
-        return at.fret() >= 0 && at.fret() <= FRETS;
+    /** Whether a place, its fret counted from the capo, is neither before the capo nor beyond the neck. */
+    public static boolean holds(StringFret at, Tuning tuning) {
+        return at.fret() >= 0 && at.fret() <= FRETS - tuning.capo();
     }
 
     /** All places of a pitch, string 1 first; none where it lies below the lowest string or beyond the last fret. */
     public static List<StringFret> placesOf(int midi, Tuning tuning) {
         return IntStream.rangeClosed(1, tuning.size())
                 .mapToObj(string -> new StringFret(string, midi - tuning.openMidi(string)))
-                .filter(at -> at.fret() >= 0 && at.fret() <= FRETS - tuning.capo())
+                .filter(at -> holds(at, tuning))
                 .toList();
     }
 }

@@ -22,4 +22,15 @@ class OctaveFretTest {
                     assertThat(found.text()).contains("?");
                 });
     }
+
+    /** A capo on fret 5 leaves 19 frets: fret 8 an octave up would be the twentieth. */
+    @Test
+    void suggestsNoFretThatACapoTakesAway() {
+        SoloText written = SoloText.parse("capo: 5\n| 3/7:1/2 3/5 4/7 4/5 3/5 3/7 2/5 2/8 | 3/7:1 2/8=C6:1 2/5:2 |");
+
+        assertThat(new OctaveFret().examine(written.analysis(), Settings.defaults()))
+                .singleElement()
+                .satisfies(found ->
+                        assertThat(found.doubt().flatMap(Doubt::suggestion)).isEmpty());
+    }
 }

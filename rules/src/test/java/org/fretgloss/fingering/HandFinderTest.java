@@ -104,7 +104,7 @@ class HandFinderTest {
             assertThat(placed).allSatisfy(note -> {
                 StringFret at = note.at().orElseThrow();
                 assertThat(solo.tuning().midi(at)).isEqualTo(note.midi());
-                assertThat(Neck.holds(at)).isTrue();
+                assertThat(Neck.holds(at, solo.tuning())).isTrue();
                 assertThat(fingering.sureness(note).orElse(1)).isBetween(0.0, 1.0);
             });
             assertThat(placed.stream()

@@ -24,7 +24,7 @@ final class MusicOptions {
             split = ",",
             paramLabel = "LINE",
             converter = Converters.OfLine.class,
-            description = "only these lines: box, moves, outline, notes, shape, degrees, chords, doubts")
+            description = "only these lines: box, moves, outline, notes, shape, phrases, degrees, chords, doubts")
     @Nullable List<Line> lines;
 
     @Option(
@@ -32,7 +32,7 @@ final class MusicOptions {
             split = ",",
             paramLabel = "LINE",
             converter = Converters.OfLine.class,
-            description = "these lines besides the usual ones: degrees, chords, doubts")
+            description = "these lines besides the usual ones: phrases, degrees, chords, doubts")
     List<Line> addedLines = new ArrayList<>();
 
     @Option(

@@ -90,6 +90,9 @@ public final class ScoreReader {
                 NoteAssembler.notes(sounding, notices),
                 ChordMarks.read(part.timeline(), timelines, part.bars(), tunings.first(), notices),
                 Tempos.read(timelines, part.bars())));
+        if (solo.notes().isEmpty()) {
+            throw new ScoreException("the score has no notes whose pitch or fret can be read: there is no solo in it");
+        }
         Map<Integer, Integer> carriers = Carriers.of(sounding, part.elements(), part.staves(), notices);
         return new Reading(
                 solo,

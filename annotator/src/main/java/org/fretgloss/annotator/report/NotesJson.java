@@ -100,7 +100,9 @@ final class NotesJson {
     private void addBox(JsonObject json, Note note) {
         analysis.boxes().boxOf(note).ifPresent(box -> {
             json.addProperty("box", box.number());
-            note.at().ifPresent(at -> json.addProperty("outOfBox", box.reach(at) != 0));
+            if (note.at().isPresent()) {
+                json.addProperty("outOfBox", analysis.boxes().reachOf(note) != 0);
+            }
         });
     }
 

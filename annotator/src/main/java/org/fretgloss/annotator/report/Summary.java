@@ -89,12 +89,13 @@ public final class Summary {
             return "none in the score, so marks that need a chord are left out;"
                     + " give them with --chords \"A7 | D7 | A7 | %\" or --form \"twelve-bar A\"";
         }
-        String names = analysis.harmony().spans().stream()
+        List<String> all = analysis.harmony().spans().stream()
                 .flatMap(span -> span.chord().stream())
                 .map(chord -> chord.name())
                 .distinct()
-                .limit(CHORDS_NAMED)
-                .collect(Collectors.joining(" "));
+                .toList();
+        String names = all.stream().limit(CHORDS_NAMED).collect(Collectors.joining(" "))
+                + (all.size() > CHORDS_NAMED ? " …" : "");
         String source = analysis.form()
                 .map(form -> form.progression()
                                 .key()

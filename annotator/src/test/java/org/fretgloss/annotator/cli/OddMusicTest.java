@@ -62,10 +62,10 @@ class OddMusicTest {
                     assertThat(answer.notes()).isEqualTo(64);
                     assertThat(answer.sureness()).isLessThanOrEqualTo(UNSURE);
                 }),
-                both(
-                        "twenty voices",
-                        score -> score.voices(20),
-                        answer -> assertThat(answer.notes()).isEqualTo(20)),
+                both("twenty voices", score -> score.voices(20), answer -> {
+                    assertThat(answer.notes()).isEqualTo(20);
+                    assertThat(answer.told()).doesNotContain("missing for", "no string reaches");
+                }),
                 both("10,000 notes in a bar", score -> score.notesInOneBar(10_000), answer -> {
                     assertThat(answer.notes()).isEqualTo(10_000);
                     assertThat(answer.withFret()).isEqualTo(10_000);
@@ -107,6 +107,16 @@ class OddMusicTest {
             assertThat(refusal(new OddScore(Tuning.STANDARD, frets).restsOnly()))
                     .contains("notes");
         }
+    }
+
+    /** Every fret lies beyond the neck, and no staff writes a pitch. */
+    @Test
+    void fretsThatNoNeckHasAreRefused() throws IOException {
+        String score = new OddScore(Tuning.STANDARD, true)
+                .plainSolo()
+                .replaceAll("<fret>\\d+</fret>", "<fret>99</fret>")
+                .replaceAll("(?s)<pitch>.*?</pitch>", "<unpitched/>");
+        assertThat(refusal(score)).contains("no notes");
     }
 
     @Test
