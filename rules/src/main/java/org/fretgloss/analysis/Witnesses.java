@@ -29,6 +29,9 @@ final class Witnesses {
     /** Thirds that share less of the time than this say little. */
     private static final double FAINT = 0.02;
 
+    /** How much it says for a tonic that a third above it is heard: a home is seldom without its third. */
+    private static final double ANY_THIRD = 2;
+
     private static final double SIGNATURE = 0.7;
 
     /** A form's key is what the user said. */
@@ -77,6 +80,7 @@ final class Witnesses {
                 + LEAD_PLAYING * ofLeadPlaying(tonality)
                 + CADENCE * cadence(tonality)
                 + CHORDS * chords(tonality)
+                + ANY_THIRD * anyThird(tonality.tonic())
                 + SIGNATURE * signature(tonality)
                 + stated;
     }
@@ -102,6 +106,18 @@ final class Witnesses {
         double balance = thirds / (shares.of(3, tonic) + shares.unbent(4, tonic) + FAINT);
         double forMinor = COLOUR * (minor - major) + THIRD * balance;
         return tonality.mode() == Mode.MINOR ? forMinor : -forMinor;
+    }
+
+    /**
+     * How surely a third above a tonic is heard, whichever: 1 where a chord on the tonic sounds it; else by the notes, 0
+     * where none has it, half for a faint one, close to 1.
+     */
+    private double anyThird(int tonic) {
+        boolean inChord = passage.harmony().spans().stream()
+                .flatMap(span -> span.chord().stream())
+                .anyMatch(chord -> chord.root().chroma() == tonic && (chord.hasMinorThird() || chord.hasMajorThird()));
+        double thirds = shares.of(3, tonic) + shares.of(4, tonic);
+        return inChord ? 1 : thirds / (thirds + FAINT);
     }
 
     /** How often phrases end on the tonic, half for its fifth; the last phrase counts double. */

@@ -97,11 +97,24 @@ class HomeFinderTest {
 
     @Test
     void twoHundredBarsAreOneHome() {
-        String text = String.join("\n", Collections.nCopies(50, BLUES_IN_A));
+        String text = repeated(BLUES_IN_A, 50);
         SoloText solo = SoloText.parse(text);
         assertThat(solo.solo().bars()).hasSize(200);
         assertThat(solo.analysis().homes().sections()).hasSize(1);
         assertThat(solo.analysis().home().scale().tonic()).hasToString("A");
+    }
+
+    /** Every note is in A minor pentatonic, and D has no third; yet most phrases end on D. */
+    private static final String ENDS_ON_ITS_FOURTH = "| A4:1 C5 D5 r | E5:1 G5 A5 r | G5:1 E5 D5 r | C5:1 A4 G4 A4 |";
+
+    /** Four notes of C major pentatonic; G, which ends every bar, has neither its third nor its sixth. */
+    private static final String ENDS_ON_ITS_FIFTH = "| C4:1 D4 E4 G4 | C4:1 D4 E4 G4 |";
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 10, 50})
+    void doesNotChangeWithTheLengthOfWhatIsRepeated(int times) {
+        assertThat(homeOf(repeated(ENDS_ON_ITS_FOURTH, times)).scale()).hasToString("A minor pentatonic");
+        assertThat(homeOf(repeated(ENDS_ON_ITS_FIFTH, times)).scale()).hasToString("C major pentatonic");
     }
 
     @Test
@@ -224,6 +237,10 @@ class HomeFinderTest {
                 solo.notes(),
                 chords,
                 solo.tempos());
+    }
+
+    private static String repeated(String bars, int times) {
+        return String.join("\n", Collections.nCopies(times, bars));
     }
 
     private static Home homeOf(String text) {
