@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.fretgloss.pitch.ChordSymbol;
 import org.fretgloss.solo.Bar;
 import org.fretgloss.time.Fraction;
@@ -65,7 +66,9 @@ public record Accompaniment(List<Sounding> notes) {
         Fraction middle = bar.start().plus(bar.length().times(HALF));
         Optional<ChordSymbol> first = guess(notes, bar.start(), middle);
         Optional<ChordSymbol> second = guess(notes, middle, bar.end());
-        if (first.isPresent() && second.isPresent() && !first.equals(second)) {
+        boolean isOneChord = isWithin(notes, bar.start(), middle, middle, bar.end())
+                || isWithin(notes, middle, bar.end(), bar.start(), middle);
+        if (first.isPresent() && second.isPresent() && !first.equals(second) && !isOneChord) {
             return List.of(new ChordSpan(bar.start(), middle, first), new ChordSpan(middle, bar.end(), second));
         }
         Optional<ChordSymbol> whole =
@@ -73,19 +76,35 @@ public record Accompaniment(List<Sounding> notes) {
         return List.of(new ChordSpan(bar.start(), bar.end(), whole));
     }
 
-    private static Optional<ChordSymbol> guess(List<Sounding> notes, Fraction start, Fraction end) {
+    /** Whether one half brings no pitch class that the other lacks: the same chord, picked in another order. */
+    private static boolean isWithin(
+            List<Sounding> notes, Fraction start, Fraction end, Fraction otherStart, Fraction otherEnd) {
+        List<Double> other = durations(notes, otherStart, otherEnd);
+        List<Double> half = durations(notes, start, end);
+        return IntStream.range(0, 12).allMatch(chroma -> half.get(chroma) == 0 || other.get(chroma) > 0);
+    }
+
+    /** How long each pitch class sounds in a stretch, by chroma. */
+    private static List<Double> durations(List<Sounding> notes, Fraction start, Fraction end) {
         List<Double> durations = new ArrayList<>(Collections.nCopies(12, 0.0));
-        OptionalInt lowest = OptionalInt.empty();
         for (Sounding note : notes) {
-            double shared = note.end().min(end).minus(note.start().max(start)).toDouble();
-            if (shared > 0) {
-                int chroma = Math.floorMod(note.midi(), 12);
-                durations.set(chroma, durations.get(chroma) + shared);
-                lowest = OptionalInt.of(Math.min(note.midi(), lowest.orElse(note.midi())));
-            }
+            int chroma = Math.floorMod(note.midi(), 12);
+            durations.set(chroma, durations.get(chroma) + shared(note, start, end));
         }
-        OptionalInt bass = lowest.stream().map(midi -> Math.floorMod(midi, 12)).findFirst();
-        return ChordGuess.of(durations, bass)
+        return durations;
+    }
+
+    private static double shared(Sounding note, Fraction start, Fraction end) {
+        return Math.max(0, note.end().min(end).minus(note.start().max(start)).toDouble());
+    }
+
+    private static Optional<ChordSymbol> guess(List<Sounding> notes, Fraction start, Fraction end) {
+        OptionalInt lowest = notes.stream()
+                .filter(note -> shared(note, start, end) > 0)
+                .mapToInt(Sounding::midi)
+                .min();
+        OptionalInt bass = lowest.isPresent() ? OptionalInt.of(Math.floorMod(lowest.getAsInt(), 12)) : lowest;
+        return ChordGuess.of(durations(notes, start, end), bass)
                 .filter(guess -> guess.confidence() >= SURE_ENOUGH)
                 .map(ChordGuess::chord);
     }

@@ -2,14 +2,14 @@ package org.fretgloss.annotator.read;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 import org.fretgloss.analysis.Accompaniment;
+import org.fretgloss.analysis.BrokenChords;
 import org.fretgloss.solo.Bar;
 import org.fretgloss.solo.Technique;
 import org.fretgloss.time.Fraction;
 
 /**
- * Collects what is played under the solo: all parts that play chords, heard together, and with them the basses, whose lowest
+ * Collects what is played under the solo: all parts that play chords, together or note by note, and with them the basses, whose lowest
  * note tells the root. Other single lines are melodies, which name no chord, and drums have no pitch whatever is written.
  * Common practice, no source.
  */
@@ -27,33 +27,47 @@ final class BackingReader {
      * @param others all parts but the solo
      */
     static Backing read(List<Bar> bars, List<PartProfile> others) {
-        List<PartProfile> pitched =
-                others.stream().filter(other -> !other.isPercussion()).toList();
-        if (pitched.stream().noneMatch(PartProfile::playsChords)) {
+        List<Player> players = others.stream()
+                .filter(other -> !other.isPercussion())
+                .sorted(Comparator.comparing(other -> other.part().source().place()))
+                .map(other -> new Player(other, notes(other.part(), bars)))
+                .toList();
+        List<Player> playing = players.stream()
+                .filter(player -> player.profile().isBass() || player.playsChords(bars))
+                .toList();
+        if (playing.stream().noneMatch(player -> player.playsChords(bars))) {
             return Backing.NONE;
         }
-        List<PartReading> playing = pitched.stream()
-                .filter(other -> other.playsChords() || other.isBass())
-                .map(PartProfile::part)
-                .sorted(Comparator.comparing(part -> part.source().place()))
-                .toList();
         return new Backing(
-                playing.stream().map(part -> part.source().label()).toList(),
+                playing.stream()
+                        .map(player -> player.profile().part().source().label())
+                        .toList(),
                 new Accompaniment(playing.stream()
-                        .flatMap(part -> notes(part, bars))
+                        .flatMap(player -> player.notes().stream())
                         .sorted(IN_TIME)
                         .toList()));
     }
 
+    /** A part and what it plays, in order of onset. */
+    private record Player(PartProfile profile, List<Accompaniment.Sounding> notes) {
+
+        /** Struck together, or note by note; a bass that walks through chords is still a single line. */
+        boolean playsChords(List<Bar> bars) {
+            return profile.playsChords() || (!profile.isBass() && BrokenChords.arePlayedBy(notes, bars));
+        }
+    }
+
     /** What a part plays; nothing is said about how it is read, since the user did not ask for it. */
-    private static Stream<Accompaniment.Sounding> notes(PartReading part, List<Bar> bars) {
+    private static List<Accompaniment.Sounding> notes(PartReading part, List<Bar> bars) {
         Notices unread = new Notices();
         Tunings tunings = TuningReader.read(part.staves(), part.bars(), part.strokes(), unread);
         return PitchReader.read(part.strokes(), part.staves(), tunings, unread).stream()
                 .filter(note -> !note.stroke().marks().has(Technique.DEAD))
                 .filter(note -> note.stroke().duration().isPositive())
                 .filter(note -> note.stroke().first().bar().index() < bars.size())
-                .map(note -> sounding(note, bars));
+                .map(note -> sounding(note, bars))
+                .sorted(IN_TIME)
+                .toList();
     }
 
     /** From its place in its own bar to the same place in the solo's. */
