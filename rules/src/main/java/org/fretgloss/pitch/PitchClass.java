@@ -13,6 +13,8 @@ public record PitchClass(Step step, int alteration) {
     /** Every tonic a guitarist meets, each chroma in its usual spelling (as in published tables of scales). */
     private static final List<String> USUAL = List.of("C", "D♭", "D", "E♭", "E", "F", "F♯", "G", "A♭", "A", "B♭", "B");
 
+    private static final List<Step> STEPS_BY_FIFTHS = List.of(Step.F, Step.C, Step.G, Step.D, Step.A, Step.E, Step.B);
+
     /**
      * Reads "A", "C♯", "Bb".
      *
@@ -28,6 +30,13 @@ public record PitchClass(Step step, int alteration) {
     /** The usual name for a chroma where nothing says how to spell it. */
     public static PitchClass usual(int chroma) {
         return parse(USUAL.get(Math.floorMod(chroma, 12)));
+    }
+
+    /** The note at a place on the line of fifths: C 0, G 1, F −1, C♯ 7, D♭ −5. */
+    public static PitchClass atFifth(int fifths) {
+        int fromF = fifths + 1;
+        Step step = STEPS_BY_FIFTHS.get(Math.floorMod(fromF, STEPS_BY_FIFTHS.size()));
+        return new PitchClass(step, Math.floorDiv(fromF, STEPS_BY_FIFTHS.size()));
     }
 
     /** Semitones above C, 0 to 11; the same for C♯ and D♭. */

@@ -61,6 +61,7 @@ class SpellingPropertiesTest {
         forEachDraw(seeded -> {
             PitchClass note = seeded.note();
             assertThat(Math.floorMod(7 * note.fifths(), 12)).as(note.toString()).isEqualTo(note.chroma());
+            assertThat(PitchClass.atFifth(note.fifths())).isEqualTo(note);
         });
     }
 

@@ -44,7 +44,7 @@ final class ChordMarks {
             if (placed.bar() < bars.size() && placed.item().getType() != HarmonyType.ALTERNATE) {
                 Bar bar = bars.get(placed.bar());
                 Fraction onset = bar.start().plus(placed.at()).max(Fraction.ZERO);
-                ChordReader.Reading reading = ChordReader.read(placed.item(), tuning);
+                ChordReader.Reading reading = ChordReader.read(placed.item(), tuning, bar.key());
                 if (reading instanceof Named named) {
                     marks.add(new ChordMark(onset, Optional.of(named.chord())));
                 } else if (reading instanceof NoChord none) {

@@ -18,6 +18,7 @@ import org.fretgloss.pitch.ChordName;
 import org.fretgloss.pitch.ChordSymbol;
 import org.fretgloss.pitch.DegreeChange;
 import org.fretgloss.pitch.PitchClass;
+import org.fretgloss.solo.KeySignature;
 import org.jspecify.annotations.Nullable;
 
 /** One chord symbol. */
@@ -56,14 +57,17 @@ final class ChordReader {
      * Reads a chord symbol.
      *
      * @param tuning of the instrument whose fretting a chord diagram shows
+     * @param key the signature in force, upon which a numeral stands
      */
-    static Reading read(Harmony harmony, Tuning tuning) {
+    static Reading read(Harmony harmony, Tuning tuning, KeySignature key) {
         List<Object> items = firstChord(harmony.getHarmonyChord());
         Optional<Kind> kind = first(items, Kind.class);
         if (kind.filter(ChordReader::saysNoChord).isPresent()) {
             return NoChord.SAID;
         }
-        Optional<PitchClass> root = first(items, Root.class).flatMap(ChordReader::root);
+        Optional<PitchClass> root = first(items, Root.class)
+                .flatMap(ChordReader::root)
+                .or(() -> first(items, Numeral.class).flatMap(numeral -> Numerals.root(numeral, key)));
         if (root.isEmpty()) {
             return NoChord.unread("a chord symbol without a root");
         }
@@ -163,7 +167,7 @@ final class ChordReader {
                 .flatMap(bass -> WrittenPitch.name(bass.getBassStep().getValue(), alteration(bass.getBassAlter())));
     }
 
-    private static int alteration(@Nullable HarmonyAlter alter) {
+    static int alteration(@Nullable HarmonyAlter alter) {
         return alter == null ? 0 : Numbers.alteration(alter.getValue());
     }
 

@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
 /** What is in force at a moment of a part: divisions, meter, key and transposition. */
 final class Signatures {
 
-    private static final int MOST_FIFTHS = 14;
+    static final int MOST_FIFTHS = 14;
     private static final int ALL_STAVES = 0;
 
     private final Notices notices;
