@@ -28,7 +28,7 @@ final class BackingReader {
      */
     static Backing read(List<Bar> bars, List<PartProfile> others) {
         List<Player> players = others.stream()
-                .filter(other -> !other.isPercussion())
+                .filter(other -> other.sounds() && !other.isPercussion())
                 .sorted(Comparator.comparing(other -> other.part().source().place()))
                 .map(other -> new Player(other, notes(other.part(), bars)))
                 .toList();
