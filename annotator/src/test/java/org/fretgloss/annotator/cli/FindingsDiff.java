@@ -20,8 +20,15 @@ import org.fretgloss.time.Glyphs;
  */
 final class FindingsDiff {
 
+    private static final String MISSING = "missing: ";
+    private static final String UNEXPECTED = "unexpected: ";
+    private static final String DIFFERENT = "different: ";
+
     private static final List<String> HELD =
             List.of("note", "lastNote", "carrier", "bar", "beat", "string", "fret", "line", "text");
+
+    /** How many marks are missing, unexpected, or found with another text or value. */
+    record Counts(int missing, int unexpected, int different) {}
 
     private final List<JsonObject> unmatched;
     private final List<String> lines = new ArrayList<>();
@@ -34,8 +41,18 @@ final class FindingsDiff {
     static List<String> between(List<JsonObject> expected, List<JsonObject> found) {
         FindingsDiff diff = new FindingsDiff(found);
         expected.forEach(diff::look);
-        diff.unmatched.forEach(finding -> diff.lines.add("unexpected: " + inWords(finding)));
+        diff.unmatched.forEach(finding -> diff.lines.add(UNEXPECTED + inWords(finding)));
         return diff.lines;
+    }
+
+    /** How many lines of each sort {@link #between} gives. */
+    static Counts count(List<JsonObject> expected, List<JsonObject> found) {
+        List<String> lines = between(expected, found);
+        return new Counts(starting(MISSING, lines), starting(UNEXPECTED, lines), starting(DIFFERENT, lines));
+    }
+
+    private static int starting(String sort, List<String> lines) {
+        return (int) lines.stream().filter(line -> line.startsWith(sort)).count();
     }
 
     private void look(JsonObject expectation) {
@@ -43,13 +60,13 @@ final class FindingsDiff {
                 .filter(finding -> finding.get("note").equals(expectation.get("note")))
                 .findFirst();
         if (match.isEmpty()) {
-            lines.add("missing: " + inWords(expectation));
+            lines.add(MISSING + inWords(expectation));
             return;
         }
         unmatched.remove(match.get());
         List<String> differences = differences(expectation, match.get());
         if (!differences.isEmpty()) {
-            lines.add("different: " + inWords(expectation) + ": " + String.join("; ", differences));
+            lines.add(DIFFERENT + inWords(expectation) + ": " + String.join("; ", differences));
         }
     }
 

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
@@ -22,8 +23,18 @@ record Fixture(String name, Path score, JsonObject expected) {
 
     private static final Path FOLDER = Path.of("../fixtures");
 
+    /** Those to which the analysis is held in every value. */
     static List<Fixture> all() {
-        try (Stream<Path> folders = Files.list(FOLDER)) {
+        return in(FOLDER);
+    }
+
+    /** Those by which it is measured how often a teacher's labels and the analysis agree. */
+    static List<Fixture> labelled() {
+        return in(FOLDER.resolve("labelled"));
+    }
+
+    private static List<Fixture> in(Path parent) {
+        try (Stream<Path> folders = Files.list(parent)) {
             return folders.filter(folder -> Files.exists(folder.resolve("expected.json")))
                     .sorted()
                     .map(Fixture::of)
@@ -49,6 +60,28 @@ record Fixture(String name, Path score, JsonObject expected) {
         return StreamSupport.stream(expected.getAsJsonArray("options").spliterator(), false)
                 .map(JsonElement::getAsString)
                 .toList();
+    }
+
+    /**
+     * What the command finds, as it writes it with {@code --findings}.
+     *
+     * @param folder where to write
+     */
+    JsonObject found(Path folder) {
+        Path findings = folder.resolve(name + ".json");
+        List<String> arguments = new ArrayList<>(List.of("annotate", score.toString()));
+        arguments.addAll(options());
+        arguments.addAll(
+                List.of("-o", folder.resolve(name + ".musicxml").toString(), "--findings", findings.toString()));
+        Session session = Session.run(arguments);
+        if (session.exit() != 0) {
+            throw new AssertionError(session.err());
+        }
+        try {
+            return JsonParser.parseString(Files.readString(findings)).getAsJsonObject();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     @Override

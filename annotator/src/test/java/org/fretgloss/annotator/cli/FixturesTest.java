@@ -5,11 +5,7 @@ import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
-import com.google.gson.JsonParser;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -37,23 +33,8 @@ class FixturesTest {
         List<Fixture> fixtures = Fixture.all();
         assertThat(fixtures).hasSizeGreaterThanOrEqualTo(6);
         return fixtures.stream()
-                .map(fixture -> DynamicContainer.dynamicContainer(fixture.name(), tests(fixture, found(fixture))));
-    }
-
-    private JsonObject found(Fixture fixture) {
-        Path findings = folder.resolve(fixture.name() + ".json");
-        List<String> arguments =
-                new ArrayList<>(List.of("annotate", fixture.score().toString()));
-        arguments.addAll(fixture.options());
-        arguments.addAll(List.of(
-                "-o", folder.resolve(fixture.name() + ".musicxml").toString(), "--findings", findings.toString()));
-        Session session = Session.run(arguments);
-        assertThat(session.exit()).as(session.err()).isZero();
-        try {
-            return JsonParser.parseString(Files.readString(findings)).getAsJsonObject();
-        } catch (IOException e) {
-            throw new AssertionError(e);
-        }
+                .map(fixture ->
+                        DynamicContainer.dynamicContainer(fixture.name(), tests(fixture, fixture.found(folder))));
     }
 
     private static Stream<DynamicTest> tests(Fixture fixture, JsonObject found) {
