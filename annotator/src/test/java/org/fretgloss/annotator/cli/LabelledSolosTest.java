@@ -21,7 +21,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * How often the analysis and a teacher's labels agree, rule by rule: the table of DEVELOPERS.md, printed whenever the tests
- * run, with every disagreement below it. A rule whose labels are many is held to 95 in 100 both ways.
+ * run, with every disagreement above it. Of each rule with many labels 95 in 100 must be found, and of all that is found 95
+ * in 100 must be labelled.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class LabelledSolosTest {
@@ -53,12 +54,16 @@ class LabelledSolosTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"reach", "bend", "third", "outline", "outside", "box", "phrase", "landing", "space", "climax"})
-    void agreesOn(String rule) {
+            strings = {"box", "reach", "bend", "third", "outline", "outside", "phrase", "landing", "space", "climax"})
+    void findsWhatIsLabelled(String rule) {
         Agreement agreement = agreement(rule);
         assertThat(agreement.labelled()).isGreaterThanOrEqualTo(20);
-        assertThat(agreement.recall()).as("recall").isGreaterThanOrEqualTo(AIM);
-        assertThat(agreement.precision()).as("precision").isGreaterThanOrEqualTo(AIM);
+        assertThat(agreement.recall()).isGreaterThanOrEqualTo(AIM);
+    }
+
+    @Test
+    void findsLittleBesides() {
+        assertThat(all().precision()).isGreaterThanOrEqualTo(AIM);
     }
 
     @Test
@@ -69,8 +74,11 @@ class LabelledSolosTest {
 
     private List<String> table() {
         Stream<String> rules = RULES.stream().map(rule -> agreement(rule).row(rule));
-        Agreement all = byRule.values().stream().reduce(Agreement.NONE, Agreement::plus);
-        return Stream.concat(rules, Stream.of(all.row("all"))).toList();
+        return Stream.concat(rules, Stream.of(all().row("all"))).toList();
+    }
+
+    private Agreement all() {
+        return byRule.values().stream().reduce(Agreement.NONE, Agreement::plus);
     }
 
     private Agreement agreement(String rule) {
