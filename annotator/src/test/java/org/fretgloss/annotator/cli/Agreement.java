@@ -1,8 +1,8 @@
 package org.fretgloss.annotator.cli;
 
-import com.google.gson.JsonObject;
 import java.util.List;
 import java.util.Locale;
+import org.fretgloss.annotator.cli.Difference.Sort;
 
 /**
  * How far labels and what is found agree.
@@ -16,9 +16,19 @@ record Agreement(int labelled, int hits, int besides, int different) {
 
     static final Agreement NONE = new Agreement(0, 0, 0, 0);
 
-    static Agreement between(List<JsonObject> labels, List<JsonObject> found) {
-        FindingsDiff.Counts counts = FindingsDiff.count(labels, found);
-        return new Agreement(labels.size(), labels.size() - counts.missing(), counts.unexpected(), counts.different());
+    /** Of so many labels, with these differences. */
+    static Agreement of(int labelled, List<Difference> differences) {
+        return new Agreement(
+                labelled,
+                labelled - count(Sort.MISSING, differences),
+                count(Sort.UNEXPECTED, differences),
+                count(Sort.DIFFERENT, differences));
+    }
+
+    private static int count(Sort sort, List<Difference> differences) {
+        return (int) differences.stream()
+                .filter(difference -> difference.sort() == sort)
+                .count();
     }
 
     Agreement plus(Agreement other) {

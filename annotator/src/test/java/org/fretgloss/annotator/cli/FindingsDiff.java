@@ -4,55 +4,40 @@ import com.google.gson.JsonElement;
 import com.google.gson.JsonNull;
 import com.google.gson.JsonObject;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.fretgloss.annotator.cli.Difference.Sort;
 import org.fretgloss.time.Fraction;
 import org.fretgloss.time.Glyphs;
 
 /**
- * How found marks differ from expected ones, a line for each, as a musician would say it. Two findings are the same mark
+ * How found marks differ from expected ones. Two findings are the same mark
  * where they are of one rule and begin on one note.
  *
  * <p>A finding's explanation and confidence are not held, nor by how much a climax stands out.
  */
 final class FindingsDiff {
 
-    private static final String MISSING = "missing: ";
-    private static final String UNEXPECTED = "unexpected: ";
-    private static final String DIFFERENT = "different: ";
-
     private static final List<String> HELD =
             List.of("note", "lastNote", "carrier", "bar", "beat", "string", "fret", "line", "text");
 
-    /** How many marks are missing, unexpected, or found with another text or value. */
-    record Counts(int missing, int unexpected, int different) {}
-
     private final List<JsonObject> unmatched;
-    private final List<String> lines = new ArrayList<>();
+    private final List<Difference> differences = new ArrayList<>();
 
     private FindingsDiff(List<JsonObject> found) {
         this.unmatched = new ArrayList<>(found);
     }
 
     /** The differences between the marks of one rule; empty where there are none. */
-    static List<String> between(List<JsonObject> expected, List<JsonObject> found) {
+    static List<Difference> between(List<JsonObject> expected, List<JsonObject> found) {
         FindingsDiff diff = new FindingsDiff(found);
         expected.forEach(diff::look);
-        diff.unmatched.forEach(finding -> diff.lines.add(UNEXPECTED + inWords(finding)));
-        return diff.lines;
-    }
-
-    /** How many lines of each sort {@link #between} gives. */
-    static Counts count(List<JsonObject> expected, List<JsonObject> found) {
-        List<String> lines = between(expected, found);
-        return new Counts(starting(MISSING, lines), starting(UNEXPECTED, lines), starting(DIFFERENT, lines));
-    }
-
-    private static int starting(String sort, List<String> lines) {
-        return (int) lines.stream().filter(line -> line.startsWith(sort)).count();
+        diff.unmatched.forEach(finding -> diff.add(Sort.UNEXPECTED, finding));
+        return diff.differences;
     }
 
     private void look(JsonObject expectation) {
@@ -60,19 +45,35 @@ final class FindingsDiff {
                 .filter(finding -> finding.get("note").equals(expectation.get("note")))
                 .findFirst();
         if (match.isEmpty()) {
-            lines.add(MISSING + inWords(expectation));
+            add(Sort.MISSING, expectation);
             return;
         }
         unmatched.remove(match.get());
-        List<String> differences = differences(expectation, match.get());
-        if (!differences.isEmpty()) {
-            lines.add(DIFFERENT + inWords(expectation) + ": " + String.join("; ", differences));
+        Map<String, String> unequal = unequal(expectation, match.get());
+        if (!unequal.isEmpty()) {
+            add(Sort.DIFFERENT, expectation, unequal);
         }
     }
 
-    private static List<String> differences(JsonObject expectation, JsonObject finding) {
-        List<String> differences = new ArrayList<>();
-        HELD.forEach(key -> compare(key, valueOf(key, expectation), valueOf(key, finding), differences));
+    private void add(Sort sort, JsonObject mark) {
+        add(sort, mark, Map.of());
+    }
+
+    private void add(Sort sort, JsonObject mark, Map<String, String> unequal) {
+        String explanation =
+                unequal.isEmpty() ? inWords(mark) : inWords(mark) + ": " + String.join("; ", unequal.values());
+        differences.add(new Difference(
+                sort,
+                mark.get("note").getAsInt(),
+                mark.get("rule").getAsString(),
+                List.copyOf(unequal.keySet()),
+                explanation));
+    }
+
+    /** By key what it should be and is. */
+    private static Map<String, String> unequal(JsonObject expectation, JsonObject finding) {
+        Map<String, String> unequal = new LinkedHashMap<>();
+        HELD.forEach(key -> compare(key, valueOf(key, expectation), valueOf(key, finding), unequal));
         Map<String, JsonElement> expected = heldValues(expectation);
         Map<String, JsonElement> found = heldValues(finding);
         Stream.concat(expected.keySet().stream(), found.keySet().stream())
@@ -81,13 +82,13 @@ final class FindingsDiff {
                         name,
                         expected.getOrDefault(name, JsonNull.INSTANCE),
                         found.getOrDefault(name, JsonNull.INSTANCE),
-                        differences));
-        return differences;
+                        unequal));
+        return unequal;
     }
 
-    private static void compare(String key, JsonElement expected, JsonElement found, List<String> differences) {
+    private static void compare(String key, JsonElement expected, JsonElement found, Map<String, String> unequal) {
         if (!expected.equals(found)) {
-            differences.add(key + " should be " + expected + " and is " + found);
+            unequal.put(key, key + " should be " + expected + " and is " + found);
         }
     }
 

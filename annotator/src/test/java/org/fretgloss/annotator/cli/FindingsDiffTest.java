@@ -19,7 +19,7 @@ class FindingsDiffTest {
         return JsonParser.parseString(json).getAsJsonObject();
     }
 
-    private static List<String> differences(String expected, String found) {
+    private static List<Difference> differences(String expected, String found) {
         return FindingsDiff.between(List.of(finding(expected)), List.of(finding(found)));
     }
 
