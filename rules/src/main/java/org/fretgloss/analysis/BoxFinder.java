@@ -71,6 +71,9 @@ public final class BoxFinder {
         }
     }
 
+    /** A stay in one box, from a strike up to and without another. */
+    private record Stay(int box, int from, int to) {}
+
     /** Finds the boxes of a solo, numbered from the home in force; where the home changes a box begins. */
     static BoxPath find(Solo solo, Homes homes, Phrasing phrasing) {
         List<BoxSpan> spans = new ArrayList<>();
@@ -124,24 +127,54 @@ public final class BoxFinder {
     }
 
     private List<BoxSpan> follow() {
-        List<BoxSpan> spans = new ArrayList<>();
+        List<Stay> stays = new ArrayList<>();
         int box = best(0);
         int first = 0;
         for (int next = 1; next < strikes.size(); next++) {
             int other = best(next);
             if (toEnd[next][other].plus(changeAt(next)).compareTo(toEnd[next][box]) < 0) {
-                spans.add(span(box, first, next - 1));
+                stays.add(new Stay(box, first, next));
                 box = other;
                 first = next;
             }
         }
-        spans.add(span(box, first, strikes.size() - 1));
-        return spans;
+        stays.add(new Stay(box, first, strikes.size()));
+        return IntStream.range(0, stays.size())
+                .mapToObj(i -> span(stays.get(i), lead(stays, i)))
+                .toList();
     }
 
-    private BoxSpan span(int box, int first, int last) {
+    private BoxSpan span(Stay stay, long lead) {
         return new BoxSpan(
-                boxes.get(box), strikes.get(first).first(), strikes.get(last).last());
+                boxes.get(stay.box()),
+                strikes.get(stay.from()).first(),
+                strikes.get(stay.to() - 1).last(),
+                lead);
+    }
+
+    /** How many frets the cheapest other box costs more; whoever stays in a neighbour's box saves the change. */
+    private long lead(List<Stay> stays, int which) {
+        Stay stay = stays.get(which);
+        long cheapest = Long.MAX_VALUE;
+        for (int box = 0; box < boxes.size(); box++) {
+            if (box != stay.box()) {
+                cheapest = Math.min(cheapest, frets(stay, box) - savedChanges(stays, which, box));
+            }
+        }
+        return Math.max(0, cheapest - frets(stay, stay.box()));
+    }
+
+    private long frets(Stay stay, int box) {
+        return strikes.subList(stay.from(), stay.to()).stream()
+                .mapToLong(strike -> costOf(strike, boxes.get(box)).frets())
+                .sum();
+    }
+
+    private int savedChanges(List<Stay> stays, int which, int box) {
+        boolean staysBefore = which > 0 && stays.get(which - 1).box() == box;
+        boolean staysAfter = which + 1 < stays.size() && stays.get(which + 1).box() == box;
+        return (staysBefore ? changeAt(stays.get(which).from()) : 0)
+                + (staysAfter ? changeAt(stays.get(which).to()) : 0);
     }
 
     /** The box in which to begin at a strike. */

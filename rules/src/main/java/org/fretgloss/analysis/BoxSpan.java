@@ -12,8 +12,10 @@ import org.fretgloss.solo.Solo;
  * @param box the box in force
  * @param first the note it begins on
  * @param last the last note before the next box
+ * @param lead how much dearer the whole way would be, in frets of reach, if all these notes were played from the next
+ *     best box; 0 where another does as well
  */
-public record BoxSpan(Box box, Note first, Note last) {
+public record BoxSpan(Box box, Note first, Note last, long lead) {
 
     /** Its notes, in sounding order. */
     public List<Note> notes(Solo solo) {

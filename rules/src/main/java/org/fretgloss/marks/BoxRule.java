@@ -13,6 +13,9 @@ import org.fretgloss.rule.Settings;
 /** The box the hand is in, told where it begins. */
 final class BoxRule implements Rule {
 
+    /** Frets by which a box leads the next best one when it is midway between a guess and sure: a stretch of one note. */
+    private static final double EVEN_LEAD = 2;
+
     @Override
     public Line line() {
         return Line.BOX;
@@ -40,11 +43,12 @@ final class BoxRule implements Rule {
     }
 
     /**
-     * The more of its notes lie outside it, the less sure a box is; but some box is always in force. It is no surer than
-     * the places of its notes.
+     * A box is the surer the more frets the next best box would reach, and the less of its notes lie outside it; but some
+     * box is always in force. It is no surer than the places of its notes.
      */
     static double confidence(Analysis analysis, BoxSpan span) {
-        return span.sureness(analysis) * (1 + span.shareInside(analysis.solo())) / 2;
+        double lead = span.lead() / (span.lead() + EVEN_LEAD);
+        return span.sureness(analysis) * (1 + lead * span.shareInside(analysis.solo())) / 2;
     }
 
     private static String boxesOf(HomeScale home) {
