@@ -178,6 +178,7 @@ public record Analysis(
         String numeral = chordAt(note)
                 .map(chord -> ", " + Numeral.of(chord, homeAt(note).scale().tonic()))
                 .orElse("");
-        return " (chorus " + place.chorus() + ", bar " + place.bar() + numeral + ")";
+        String chorus = place.chorus() < 1 ? "lead-in" : "chorus " + place.chorus();
+        return " (" + chorus + ", bar " + place.bar() + numeral + ")";
     }
 }

@@ -1,6 +1,8 @@
 package org.fretgloss.marks;
 
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.analysis.Climax;
@@ -43,15 +45,22 @@ final class ClimaxRule implements Rule {
                 .bars()
                 .get(climax.bar().index() + climax.bars() - 1)
                 .number();
-        return String.format(
-                Locale.ROOT,
-                "Bars %s to %s stand out most from the solo's average: notes per beat %+.1f, pitch %+.1f, bends %+.1f"
-                        + " standard deviations.",
-                climax.bar().number(),
-                last,
-                rounded(climax.density(), 10),
-                rounded(climax.register(), 10),
-                rounded(climax.bend(), 10));
+        String standingOut = Stream.of(
+                        compared(climax.density(), "more notes per beat", "fewer notes per beat"),
+                        compared(climax.register(), "higher notes", "lower notes"),
+                        compared(climax.bend(), "wider bends", "narrower bends"))
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining(", "));
+        return "Bars " + climax.bar().number() + " to " + last + " stand out most from the solo's average, in standard"
+                + " deviations: " + standingOut + ".";
+    }
+
+    /** Nothing where the measure is the solo's average. */
+    private static Optional<String> compared(double measure, String above, String below) {
+        double tenths = rounded(measure, 10);
+        return tenths == 0
+                ? Optional.empty()
+                : Optional.of(String.format(Locale.ROOT, "%s (%+.1f)", tenths > 0 ? above : below, tenths));
     }
 
     /** Half where nothing stands out, rising to 1. */

@@ -32,7 +32,7 @@ class FormTest {
         Analysis analysis = analysed(Optional.empty());
         Note first = LEAD_IN.solo().notes().get(0);
         Note third = LEAD_IN.solo().notes().get(2);
-        assertThat(analysis.placeOf(first)).isEqualTo("bar 1 (chorus 0, bar 11, I) beat 1");
+        assertThat(analysis.placeOf(first)).isEqualTo("bar 1 (lead-in, bar 11, I) beat 1");
         assertThat(analysis.placeOf(third)).isEqualTo("bar 3 (chorus 1, bar 1, I) beat 1");
     }
 

@@ -78,8 +78,9 @@ class ShapeMarksTest {
                     assertThat(found.values())
                             .isEqualTo(Map.of("bars", 2, "density", 2.38, "register", 0.0, "bend", 1.02));
                     assertThat(found.explanation())
-                            .isEqualTo("Bars 2 to 3 stand out most from the solo's average: notes per beat +2.4,"
-                                    + " pitch +0.0, bends +1.0 standard deviations.");
+                            .isEqualTo(
+                                    "Bars 2 to 3 stand out most from the solo's average, in standard deviations: more notes"
+                                            + " per beat (+2.4), wider bends (+1.0).");
                     assertThat(found.confidence()).isBetween(0.78, 0.79);
                 });
     }
