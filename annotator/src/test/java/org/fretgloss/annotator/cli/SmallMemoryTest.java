@@ -74,19 +74,19 @@ class SmallMemoryTest {
             "elements that nobody knows", "<x/>",
             "directions", "<direction><direction-type><words>P.M.</words></direction-type></direction>");
 
-    /** Scores of one sort: the longest that there is room for is annotated, and one of twice its length refused. */
+    /** Scores of one sort: one that nearly takes all the room is annotated, and one that takes little more is refused. */
     @TestFactory
     Stream<DynamicTest> isWeighedByWhatItHolds() {
         return SORTS.entrySet().stream()
                 .map(sort -> dynamicTest(sort.getKey(), () -> {
                     int most = mostPieces(sort.getValue());
-                    Path within = score(NOTE + sort.getValue().repeat(most));
+                    Path within = score(NOTE + sort.getValue().repeat((int) (0.95 * most)));
 
                     Run run = run(HEAP_MB, "annotate", "--replace", within.toString());
 
                     assertThat(run.exit()).as("%s", run.told()).isEqualTo(ExitCode.DONE.number());
                     Files.delete(folder.resolve("score-annotated.musicxml"));
-                    assertThat(refusal(NOTE + sort.getValue().repeat(2 * most)))
+                    assertThat(refusal(NOTE + sort.getValue().repeat((int) (1.05 * most))))
                             .contains("the score has ", "of memory a score of this kind may have about", "-Xmx1g");
                 }));
     }
@@ -137,12 +137,12 @@ class SmallMemoryTest {
         assertThat(plain).hasSameBinaryContentAs(score);
     }
 
-    /** How many pieces fill nine tenths of what there is room for: what a refusal tells is the whole. */
+    /** How many pieces there is room for, from what the refusal of many more tells. */
     private int mostPieces(String piece) throws IOException, InterruptedException {
         int many = 4_000_000 / piece.length();
         Matcher told = Pattern.compile("has ([\\d,]+) .* about ([\\d,]+)").matcher(refusal(piece.repeat(many)));
         assertThat(told.find()).isTrue();
-        return (int) (0.9 * many * number(told.group(2)) / number(told.group(1)));
+        return (int) (many * number(told.group(2)) / number(told.group(1)));
     }
 
     private static double number(String digits) {
