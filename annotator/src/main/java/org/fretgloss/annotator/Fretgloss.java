@@ -84,6 +84,7 @@ public final class Fretgloss {
     private Annotated annotated(ScoreFile score, Request request) throws ScoreException {
         Map<String, Settings> settings = settings(request);
         Stripped plain = Stripper.strip(score.text());
+        Memory.requireRoomToRead(plain.text());
         NoteScanner scanner = NoteScanner.over(plain.text());
         Reading reading = ScoreReader.read(scanner, request.part());
         ScoreScan scan = scanner.scan();
@@ -126,6 +127,7 @@ public final class Fretgloss {
     private Checked checked(ScoreFile score, Request request, Predicate<Rule> asked) throws ScoreException {
         Map<String, Settings> settings = settings(request);
         Stripped plain = Stripper.strip(score.text());
+        Memory.requireRoomToRead(plain.text());
         Reading reading = ScoreReader.read(NoteScanner.over(plain.text()), request.part());
         Analysis analysis = analysed(reading, request.given());
         Predicate<Rule> checks = rule -> rule.isCheck() && asked.test(rule);

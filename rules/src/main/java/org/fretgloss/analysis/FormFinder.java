@@ -39,13 +39,13 @@ final class FormFinder {
         List<Bar> bars = solo.bars();
         int first = firstFullBar(bars);
         int candidates = Math.min(progression.bars().size(), bars.size() - first);
-        List<List<Heard>> heard = heardByBar(solo);
+        FormFit fit = FormFit.of(solo, progression);
         Bar best = bars.get(first);
         Fraction most = Fraction.of(-1);
         for (int i = first; i < first + candidates; i++) {
-            Fraction fit = fit(bars, heard, new Form(progression, bars.get(i)));
-            if (fit.isMoreThan(most)) {
-                most = fit;
+            Fraction onChords = fit.startingAt(i);
+            if (onChords.isMoreThan(most)) {
+                most = onChords;
                 best = bars.get(i);
             }
         }
@@ -57,38 +57,5 @@ final class FormFinder {
                 .filter(i -> !bars.get(i).isPickUp())
                 .findFirst()
                 .orElse(0);
-    }
-
-    /** For each bar what is heard in it, cut off at the bar's end. */
-    private static List<List<Heard>> heardByBar(Solo solo) {
-        List<List<Heard>> byBar = new java.util.ArrayList<>();
-        solo.bars().forEach(bar -> byBar.add(new java.util.ArrayList<>()));
-        solo.notes().stream().flatMap(note -> Heard.of(note).stream()).forEach(heard -> {
-            int index = solo.barAt(heard.start()).index();
-            while (index < solo.bars().size() && solo.bars().get(index).start().isLessThan(heard.end())) {
-                byBar.get(index).add(heard);
-                index++;
-            }
-        });
-        return byBar;
-    }
-
-    /** Heard quarter notes that fall on chord tones. */
-    private static Fraction fit(List<Bar> bars, List<List<Heard>> heard, Form form) {
-        Fraction sum = Fraction.ZERO;
-        for (Bar bar : bars) {
-            for (ChordSpan span : FormHarmony.shares(bar, form)) {
-                for (Heard note : heard.get(bar.index())) {
-                    sum = sum.plus(onChord(note, span));
-                }
-            }
-        }
-        return sum;
-    }
-
-    private static Fraction onChord(Heard note, ChordSpan span) {
-        boolean tone = span.chord().map(chord -> chord.contains(note.chroma())).orElse(false);
-        Fraction shared = note.end().min(span.end()).minus(note.start().max(span.start()));
-        return tone && shared.isPositive() ? shared : Fraction.ZERO;
     }
 }

@@ -19,10 +19,12 @@ final class FormHarmony {
         return new Harmony(Harmony.Source.GIVEN, spans);
     }
 
-    /** The stretches of one bar. A short pick-up holds the end of its full bar. */
-    static List<ChordSpan> shares(Bar bar, Form form) {
-        List<Optional<ChordSymbol>> chords =
-                form.progression().bars().get(form.placeOf(bar).bar() - 1);
+    private static List<ChordSpan> shares(Bar bar, Form form) {
+        return shares(bar, form.progression().bars().get(form.placeOf(bar).bar() - 1));
+    }
+
+    /** The stretches of one bar that holds these chords. A short pick-up holds the end of its full bar. */
+    static List<ChordSpan> shares(Bar bar, List<Optional<ChordSymbol>> chords) {
         Fraction fullStart = bar.start().minus(bar.lead());
         Fraction share = bar.end().minus(fullStart).times(Fraction.of(1, chords.size()));
         List<ChordSpan> spans = new ArrayList<>();

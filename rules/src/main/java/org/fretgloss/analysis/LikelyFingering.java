@@ -39,6 +39,10 @@ final class LikelyFingering {
     }
 
     private static int fromFirstBox(List<Box> boxes, StringFret at) {
-        return boxes.stream().mapToInt(box -> Math.abs(box.reach(at))).reduce(FAR, Math::min);
+        int nearest = FAR;
+        for (Box box : boxes) {
+            nearest = Math.min(nearest, Math.abs(box.reach(at)));
+        }
+        return nearest;
     }
 }

@@ -32,6 +32,9 @@ final class SoloBuilder {
 
     private int ordinal;
 
+    /** Index of the bar that the notes have come to. */
+    private int reached;
+
     private SoloBuilder(Tuning tuning, IntFunction<Pitch> spelling, List<Bar> bars) {
         this.tuning = tuning;
         this.spelling = spelling;
@@ -156,11 +159,12 @@ final class SoloBuilder {
         return spelling.apply(tuning.midi(at));
     }
 
+    /** The bar of a moment that lies not before the last one asked for. */
     private Bar barAt(Fraction onset) {
-        return bars.stream()
-                .filter(bar -> onset.isLessThan(bar.end()))
-                .findFirst()
-                .orElse(bars.get(bars.size() - 1));
+        while (reached < bars.size() - 1 && !onset.isLessThan(bars.get(reached).end())) {
+            reached++;
+        }
+        return bars.get(reached);
     }
 
     private void tieOn(Event.Tie tie, Fraction onset) {

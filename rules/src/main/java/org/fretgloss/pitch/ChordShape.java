@@ -3,7 +3,9 @@ package org.fretgloss.pitch;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -33,6 +35,10 @@ record ChordShape(String suffix, List<Degree> tones) {
                             shape("7alt", "1 3 ♭5 ♯5 ♭7 ♭9 ♯9")))
             .toList();
 
+    /** Most chords of most scores are shapes as they stand: these need no search for the nearest. */
+    private static final Map<List<Degree>, String> SUFFIXES =
+            KNOWN.stream().collect(Collectors.toUnmodifiableMap(ChordShape::tones, ChordShape::suffix, (a, b) -> a));
+
     private static ChordShape shape(String suffix, String tones) {
         return new ChordShape(suffix, Degree.parseAll(tones));
     }
@@ -46,6 +52,11 @@ record ChordShape(String suffix, List<Degree> tones) {
      * together, the same tones give the same name.
      */
     static String suffixOf(List<Degree> tones) {
+        String known = SUFFIXES.get(tones);
+        return known == null ? nearest(tones) : known;
+    }
+
+    private static String nearest(List<Degree> tones) {
         return KNOWN.stream()
                 .filter(shape -> !shape.losesTwin(tones))
                 .map(shape -> new Named(shape, shape.differencesTo(tones)))

@@ -30,13 +30,14 @@ public final class NoteScanner {
      * A scanner at the beginning of a score's text.
      *
      * @param text without a byte order mark
-     * @throws ScoreException if the very beginning is no XML
+     * @throws ScoreException if the very beginning is no XML, or the score is too large for the memory
      */
     public static NoteScanner over(String text) throws ScoreException {
         if (!beginsAsXml(text)) {
             throw new ScoreException(
                     "this is no MusicXML file; export the score as MusicXML (.musicxml or .mxl) from your notation program");
         }
+        Memory.requireRoomToScan(text);
         ScoreRecorder recorder = new ScoreRecorder(text);
         try {
             XMLStreamReader2 parser =

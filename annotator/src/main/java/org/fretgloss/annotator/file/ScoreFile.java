@@ -58,7 +58,7 @@ public final class ScoreFile {
     public static ScoreFile read(String name, InputStream in) throws ScoreException, IOException {
         byte[] bytes = in.readNBytes(Memory.mostBytes() + 1);
         if (bytes.length > Memory.mostBytes()) {
-            throw Memory.tooLong();
+            throw Memory.tooLong(bytes.length);
         }
         return of(name, bytes);
     }
@@ -74,9 +74,8 @@ public final class ScoreFile {
     }
 
     private static ScoreFile decoded(String name, byte[] bytes) throws ScoreException {
-        // With our lines in it a score may be longer than one that is read.
         Optional<MxlArchive> archive =
-                MxlArchive.isZip(bytes) ? Optional.of(MxlArchive.of(bytes, 2 * Memory.mostBytes())) : Optional.empty();
+                MxlArchive.isZip(bytes) ? Optional.of(MxlArchive.of(bytes, Memory.mostBytes())) : Optional.empty();
         DecodedText decoded = DecodedText.of(archive.map(MxlArchive::score).orElse(bytes));
         if (decoded.text().isBlank()) {
             throw new ScoreException("the file is empty; export the score again");

@@ -3,7 +3,6 @@ package org.fretgloss.annotator.read;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.fretgloss.annotator.file.ScoreException;
 import org.fretgloss.solo.Bar;
 import org.fretgloss.time.Fraction;
@@ -16,23 +15,24 @@ import org.fretgloss.time.Meter;
 final class BarRuler {
 
     private final Timeline solo;
-    private final List<Timeline> parts;
+    private final SharedBars shared;
     private final boolean isSigned;
     private final List<Bar> bars = new ArrayList<>();
 
-    private BarRuler(Timeline solo, List<Timeline> parts) {
+    private BarRuler(Timeline solo, SharedBars shared) {
         this.solo = solo;
-        this.parts = parts;
+        this.shared = shared;
         this.isSigned = solo.measures().stream().anyMatch(bar -> bar.meter().isPresent());
     }
 
     /**
      * Measures the bars out.
      *
+     * @param shared of all parts, this one among them
      * @throws ScoreException if their lengths cannot be counted
      */
-    static List<Bar> bars(Timeline solo, List<Timeline> parts) throws ScoreException {
-        return new BarRuler(solo, parts).measure();
+    static List<Bar> bars(Timeline solo, SharedBars shared) throws ScoreException {
+        return new BarRuler(solo, shared).measure();
     }
 
     private List<Bar> measure() throws ScoreException {
@@ -55,7 +55,7 @@ final class BarRuler {
 
     private Bar bar(int index, Fraction start) {
         Measured measure = solo.measures().get(index);
-        Fraction sounding = parts.stream().map(part -> part.filled(index)).reduce(Fraction.ZERO, Fraction::max);
+        Fraction sounding = shared.filled().get(index).max(Fraction.ZERO);
         Optional<Meter> signed = meter(index);
         Meter meter = signed.orElse(freeMeter(sounding));
         Fraction length = sounding.isPositive() ? sounding : meter.barLength();
@@ -76,9 +76,7 @@ final class BarRuler {
 
     /** A part that never says its meter is counted in that of the parts that sound with it. */
     private Optional<Meter> meter(int index) {
-        return (isSigned ? Stream.of(solo) : parts.stream())
-                .flatMap(part -> part.meter(index).stream())
-                .findFirst();
+        return isSigned ? solo.measures().get(index).meter() : shared.meters().get(index);
     }
 
     /** Free music is counted in quarters. */

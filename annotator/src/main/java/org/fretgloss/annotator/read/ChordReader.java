@@ -91,6 +91,9 @@ final class ChordReader {
      * dominant. A text that contradicts the kind's third, or says less, is only a way of writing.
      */
     private static ChordSymbol asItsTextSays(ChordSymbol chord, String text, Optional<PitchClass> bass) {
+        if (text.isEmpty()) {
+            return chord;
+        }
         return named(chord.root(), text, bass)
                 .filter(printed -> hasThirdOf(chord, printed) || hasNoThird(printed))
                 .filter(printed -> printed.tones().size() > chord.tones().size()

@@ -34,13 +34,13 @@ record PartReading(
     /**
      * Reads a part.
      *
-     * @param parts all parts, which sound together with this one
+     * @param shared what all parts, which sound together with this one, say of each bar
      * @param notices what the user is told if this part is the solo
      * @throws ScoreException if its lengths cannot be counted
      */
-    static PartReading of(Timeline timeline, List<Timeline> parts, ParsedScore score, Notices notices)
+    static PartReading of(Timeline timeline, SharedBars shared, ParsedScore score, Notices notices)
             throws ScoreException {
-        List<Bar> bars = BarRuler.bars(timeline, parts);
+        List<Bar> bars = BarRuler.bars(timeline, shared);
         List<NoteElement> elements = HarmonicChords.joined(ElementReader.read(timeline, bars, score, notices));
         Staves staves = Staves.of(timeline);
         List<Stroke> written = TieMerger.merge(elements, staves::isTablature);

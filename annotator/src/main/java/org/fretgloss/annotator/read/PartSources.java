@@ -12,6 +12,7 @@ import org.audiveris.proxymusic.PartList;
 import org.audiveris.proxymusic.PartName;
 import org.audiveris.proxymusic.ScorePart;
 import org.audiveris.proxymusic.ScorePartwise;
+import org.fretgloss.annotator.file.ScoreException;
 import org.fretgloss.solo.Part;
 import org.jspecify.annotations.Nullable;
 
@@ -21,10 +22,21 @@ final class PartSources {
     /** General MIDI keeps this channel for percussion, counted from 1. */
     private static final int PERCUSSION_CHANNEL = 10;
 
+    /** Parts are compared with each other; the largest orchestra has a third of these. */
+    private static final int MOST_PARTS = 200;
+
     private PartSources() {}
 
-    /** The parts in the document's order. One whose identifier is missing or wrong takes the header at its place. */
-    static List<PartSource> of(@Nullable PartList list, List<ScorePartwise.Part> parts) {
+    /**
+     * The parts in the document's order. One whose identifier is missing or wrong takes the header at its place.
+     *
+     * @throws ScoreException if there are more of them than any score has
+     */
+    static List<PartSource> of(@Nullable PartList list, List<ScorePartwise.Part> parts) throws ScoreException {
+        if (parts.size() > MOST_PARTS) {
+            throw new ScoreException("the score has " + parts.size() + " parts, and at most " + MOST_PARTS
+                    + " are read; export the solo's part alone");
+        }
         List<ScorePart> headers = list == null
                 ? List.of()
                 : list.getPartGroupOrScorePart().stream()

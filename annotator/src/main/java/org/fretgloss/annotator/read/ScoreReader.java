@@ -49,10 +49,11 @@ public final class ScoreReader {
         for (PartSource source : score.parts()) {
             timelines.add(TimelineReader.read(source, noticesByPart.get(source.place())));
         }
+        SharedBars shared = SharedBars.of(timelines);
         List<PartReading> parts = new ArrayList<>();
         for (Timeline timeline : timelines) {
             Notices notices = noticesByPart.get(timeline.source().place());
-            parts.add(PartReading.of(timeline, timelines, score, notices));
+            parts.add(PartReading.of(timeline, shared, score, notices));
         }
         Notices notices = new Notices();
         List<PartProfile> profiles = profiles(PartPairing.joined(parts));

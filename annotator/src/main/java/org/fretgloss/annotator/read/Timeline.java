@@ -1,14 +1,11 @@
 package org.fretgloss.annotator.read;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.audiveris.proxymusic.Attributes;
 import org.audiveris.proxymusic.Direction;
 import org.audiveris.proxymusic.Harmony;
 import org.audiveris.proxymusic.Sound;
-import org.fretgloss.time.Fraction;
-import org.fretgloss.time.Meter;
 
 /**
  * A part laid out in time: its bars, and everything that stands in them in the order of the document.
@@ -53,15 +50,5 @@ record Timeline(
 
     private static <T> List<T> both(List<T> first, List<T> second) {
         return Stream.concat(first.stream(), second.stream()).toList();
-    }
-
-    /** What the longest voice of a bar fills; nothing past the part's end. */
-    Fraction filled(int bar) {
-        return bar < measures.size() ? measures.get(bar).filled() : Fraction.ZERO;
-    }
-
-    /** The meter of a bar; none where the music is free, and past the part's end. */
-    Optional<Meter> meter(int bar) {
-        return bar < measures.size() ? measures.get(bar).meter() : Optional.empty();
     }
 }

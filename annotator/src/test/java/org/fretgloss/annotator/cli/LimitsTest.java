@@ -52,6 +52,15 @@ class LimitsTest {
     }
 
     @TestFactory
+    Stream<DynamicTest> ofTheParts() {
+        return Stream.of(
+                read("parts", parts(200)),
+                refused("parts", parts(201), "201 parts", "at most 200"),
+                read("bars left out", apart(200)),
+                refused("bars left out", apart(250), "missing from 62250 bars", "at most 50000"));
+    }
+
+    @TestFactory
     Stream<DynamicTest> ofTheArchive() throws IOException {
         return Stream.of(
                 read("entries", archive(filled(IntStream.range(0, 1_998).mapToObj(i -> "extra/" + i)))),
@@ -125,6 +134,27 @@ class LimitsTest {
 
     private static String bar(String more) {
         return ScoreTexts.partwise(BEFORE + more);
+    }
+
+    /** Parts of one note each. */
+    private static String parts(int count) {
+        return score("score-partwise", count, "<part id='P%d'><measure number='1'>" + BEFORE + "</measure></part>");
+    }
+
+    /** A score by bars in which each part has a bar of its own. */
+    private static String apart(int count) {
+        return score("score-timewise", count, "<measure number='1'><part id='P%d'>" + BEFORE + "</part></measure>");
+    }
+
+    private static String score(String root, int parts, String each) {
+        return "<" + root + " version='4.0'><part-list>" + numbered("<score-part id='P%d'/>", parts) + "</part-list>"
+                + numbered(each, parts) + "</" + root + ">";
+    }
+
+    private static String numbered(String each, int count) {
+        return IntStream.range(0, count)
+                .mapToObj(i -> each.replace("%d", String.valueOf(i)))
+                .collect(Collectors.joining());
     }
 
     private static String nested(int levels) {

@@ -1,17 +1,24 @@
 package org.fretgloss.annotator.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.fretgloss.annotator.file.Archives;
 import org.fretgloss.annotator.file.ScoreTexts;
+import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Scores too large for the memory of the program, which runs in a process of its own: one clear line, never a trace. */
@@ -51,25 +58,67 @@ class SmallMemoryTest {
     @SuppressWarnings("NullAway.Init") // JUnit sets it
     private Path folder;
 
-    @Test
-    void isRefusedBeforehandWhereItsLengthTells() throws Exception {
-        assertThat(refusal(NOTE.repeat(5_000_000 / NOTE.length())))
-                .contains("longer than 3 MB", "of memory", "export the solo's part alone");
+    /** What there may be very much of in a bar, and a piece of it that comes again and again. */
+    private static final Map<String, String> SORTS = Map.of(
+            "notes without frets", NOTE,
+            "empty notes", "<note/>",
+            "chord symbols", "<harmony><root><root-step>D</root-step></root><kind>dominant</kind></harmony>",
+            "bars", "</measure><measure>",
+            "lyrics", NOTE.replace("</note>", "<lyric><text>a</text></lyric>".repeat(30) + "</note>"),
+            "techniques",
+                    NOTE.replace(
+                            "</note>",
+                            "<notations><technical>"
+                                    + "<bend><bend-alter>1</bend-alter><release/></bend>".repeat(30)
+                                    + "</technical></notations></note>"),
+            "elements that nobody knows", "<x/>",
+            "directions", "<direction><direction-type><words>P.M.</words></direction-type></direction>");
+
+    /** Scores of one sort: one that nearly takes all the room is annotated, and one that takes little more is refused. */
+    @TestFactory
+    Stream<DynamicTest> isWeighedByWhatItHolds() {
+        return SORTS.entrySet().stream()
+                .map(sort -> dynamicTest(sort.getKey(), () -> {
+                    int most = mostPieces(sort.getValue());
+                    Path within = score(NOTE + sort.getValue().repeat((int) (0.95 * most)));
+
+                    Run run = run(HEAP_MB, "annotate", "--replace", within.toString());
+
+                    assertThat(run.exit()).as("%s", run.told()).isEqualTo(ExitCode.DONE.number());
+                    Files.delete(folder.resolve("score-annotated.musicxml"));
+                    assertThat(refusal(NOTE + sort.getValue().repeat((int) (1.05 * most))))
+                            .contains("the score has ", "of memory a score of this kind may have about", "-Xmx1g");
+                }));
     }
 
     @Test
-    void isRefusedInWordsWhereTheMemoryRunsOutOnTheWay() throws Exception {
-        String tiny = "<note/>";
+    void aCompressedScoreIsWeighedByWhatItUnpacksTo() throws Exception {
+        Path score = folder.resolve("score.mxl");
+        String text = ScoreTexts.partwise(NOTE.repeat(2_000_000 / NOTE.length()));
+        Files.write(
+                score,
+                Archives.zip(
+                        Map.of(
+                                Archives.CONTAINER,
+                                Archives.utf8(Archives.container("score.xml")),
+                                "score.xml",
+                                Archives.utf8(text)),
+                        false));
 
-        assertThat(refusal(tiny.repeat(2_500_000 / tiny.length()))).contains("does not fit", "of memory");
+        Run run = run(HEAP_MB, "annotate", score.toString());
+
+        assertThat(Files.size(score)).isLessThan(100_000);
+        assertThat(run.exit()).isEqualTo(ExitCode.BAD_INPUT.number());
+        assertThat(run.told()).singleElement().asString().contains("notes in 1 MB");
     }
 
     @Test
     void aScoreOfManyTimesTheMemoryIsRefused() throws Exception {
-        assertThat(refusal(NOTE.repeat(12_000_000 / NOTE.length()))).contains("longer than 3 MB");
+        assertThat(refusal(NOTE.repeat(12_000_000 / NOTE.length())))
+                .contains("longer than 5 MB", "of memory", "export the solo's part alone");
     }
 
-    /** In less than three quarters of this memory the same score would be refused for its length. */
+    /** In half of this memory the same score would be refused for its notes. */
     @Test
     void aLongScoreThatFitsIsAnnotated() throws Exception {
         Path score = score(IntStream.rangeClosed(2, 12_000_000 / BAR.length())
@@ -86,6 +135,18 @@ class SmallMemoryTest {
                         .exit())
                 .isZero();
         assertThat(plain).hasSameBinaryContentAs(score);
+    }
+
+    /** How many pieces there is room for, from what the refusal of many more tells. */
+    private int mostPieces(String piece) throws IOException, InterruptedException {
+        int many = 4_000_000 / piece.length();
+        Matcher told = Pattern.compile("has ([\\d,]+) .* about ([\\d,]+)").matcher(refusal(piece.repeat(many)));
+        assertThat(told.find()).isTrue();
+        return (int) (many * number(told.group(2)) / number(told.group(1)));
+    }
+
+    private static double number(String digits) {
+        return Double.parseDouble(digits.replace(",", ""));
     }
 
     private record Run(int exit, List<String> told) {}
