@@ -24,7 +24,7 @@ final class PartSources {
     private PartSources() {}
 
     /** The parts in the document's order. One whose identifier is missing or wrong takes the header at its place. */
-    static List<PartSource> of(@Nullable PartList list, List<ScorePartwise.Part> parts) {
+    static List<PartSource> of(@Nullable PartList list, List<ScorePartwise.Part> parts, Unread unread) {
         List<ScorePart> headers = list == null
                 ? List.of()
                 : list.getPartGroupOrScorePart().stream()
@@ -33,12 +33,12 @@ final class PartSources {
                         .toList();
         List<PartSource> sources = new ArrayList<>();
         for (int place = 0; place < parts.size(); place++) {
-            sources.add(source(place, parts.get(place), headers));
+            sources.add(source(place, parts.get(place), headers, unread));
         }
         return sources;
     }
 
-    private static PartSource source(int place, ScorePartwise.Part part, List<ScorePart> headers) {
+    private static PartSource source(int place, ScorePartwise.Part part, List<ScorePart> headers, Unread unread) {
         Optional<ScorePart> header = part.getId() instanceof ScorePart named
                 ? Optional.of(named)
                 : headers.stream().skip(place).findFirst();
@@ -49,7 +49,8 @@ final class PartSources {
                         header.flatMap(PartSources::name).orElse("")),
                 header.map(PartSources::programs).orElse(Set.of()),
                 header.filter(PartSources::isPercussion).isPresent(),
-                part.getMeasure());
+                part.getMeasure(),
+                unread);
     }
 
     private static Optional<String> name(ScorePart header) {
