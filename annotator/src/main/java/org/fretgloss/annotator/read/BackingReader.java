@@ -60,7 +60,8 @@ final class BackingReader {
     /** What a part plays; nothing is said about how it is read, since the user did not ask for it. */
     private static List<Accompaniment.Sounding> notes(PartReading part, List<Bar> bars) {
         Notices unread = new Notices();
-        Tunings tunings = TuningReader.read(part.staves(), part.bars(), part.strokes(), unread);
+        Tunings tunings = TuningReader.read(
+                part.staves(), part.bars(), part.strokes(), part.source().unread(), unread);
         return PitchReader.read(part.strokes(), part.staves(), tunings, unread).stream()
                 .filter(note -> !note.stroke().marks().has(Technique.DEAD))
                 .filter(note -> note.stroke().duration().isPositive())

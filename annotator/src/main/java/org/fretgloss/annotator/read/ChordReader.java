@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
 /** One chord symbol. */
 final class ChordReader {
 
-    private static final int HIGHEST_DEGREE = 13;
+    static final int HIGHEST_DEGREE = 13;
 
     /** A tone with a sign before it, as in "m7♭5", or words for such tones. */
     private static final Pattern ALTERED = Pattern.compile("[♭♯b#+-]\\d|alt|sus");

@@ -24,12 +24,14 @@ final class ElementReader {
     private final List<Bar> bars;
     private final ParsedScore score;
     private final PlayingSpans spans;
+    private final Unread unread;
     private final Notices notices;
 
-    private ElementReader(List<Bar> bars, ParsedScore score, PlayingSpans spans, Notices notices) {
+    private ElementReader(List<Bar> bars, ParsedScore score, PlayingSpans spans, Unread unread, Notices notices) {
         this.bars = bars;
         this.score = score;
         this.spans = spans;
+        this.unread = unread;
         this.notices = notices;
     }
 
@@ -40,7 +42,8 @@ final class ElementReader {
      */
     static List<NoteElement> read(Timeline part, List<Bar> bars, ParsedScore score, Notices notices)
             throws ScoreException {
-        ElementReader reader = new ElementReader(bars, score, PlayingSpans.of(part, bars), notices);
+        ElementReader reader = new ElementReader(
+                bars, score, PlayingSpans.of(part, bars), part.source().unread(), notices);
         List<NoteElement> elements = new ArrayList<>();
         for (PlacedNote placed : part.notes()) {
             try {
@@ -67,7 +70,7 @@ final class ElementReader {
             notices.say("cue notes, which another instrument plays, are left out", bar.number());
             return Optional.empty();
         }
-        Optional<Pitch> pitch = WrittenPitch.of(note.getPitch());
+        Optional<Pitch> pitch = WrittenPitch.of(note.getPitch(), unread);
         Optional<StringFret> place = PlaceReader.read(note);
         if (isSlash(note) || (pitch.isEmpty() && place.isEmpty())) {
             notices.say(whyLeftOut(note), bar.number());
@@ -80,7 +83,7 @@ final class ElementReader {
                 onset.equals(bar.end()) ? barAfter(bar) : bar,
                 onset,
                 placed.duration(),
-                Numbers.whole(note.getStaff()).orElse(1),
+                Staves.number(note.getStaff()),
                 Optional.ofNullable(note.getVoice()).map(String::strip).orElse("1"),
                 note.getChord() != null,
                 grace,
@@ -113,7 +116,7 @@ final class ElementReader {
     }
 
     private Marks marks(PlacedNote placed, Fraction onset) {
-        Marks marks = MarksReader.read(placed.note());
+        Marks marks = MarksReader.read(placed.note(), unread);
         if (placed.note().getUnpitched() != null) {
             // An unpitched note that has a string is a muted one.
             marks = marks.and(Technique.DEAD);

@@ -21,7 +21,7 @@ final class KnownAttributes extends StreamReaderDelegate {
     private static final Map<String, Pattern> NUMBERS = Map.of(
             "line", Pattern.compile("\\d{1,4}"),
             "number", Pattern.compile("\\d{1,4}"),
-            "tempo", Pattern.compile("\\d{1,9}(\\.\\d{1,9})?"));
+            "tempo", Pattern.compile("\\d{1,9}(\\.\\d*)?|\\.\\d+"));
 
     /** Indices of the attributes that are handed on. */
     private final List<Integer> known = new ArrayList<>();

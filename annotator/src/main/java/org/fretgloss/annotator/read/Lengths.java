@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.audiveris.proxymusic.Note;
 import org.audiveris.proxymusic.TimeModification;
-import org.fretgloss.annotator.file.ScoreException;
 import org.fretgloss.time.Fraction;
 import org.jspecify.annotations.Nullable;
 
@@ -21,18 +20,12 @@ final class Lengths {
 
     private Lengths() {}
 
-    /**
-     * A duration as the file counts it.
-     *
-     * @throws ScoreException if it is negative or absurd
-     */
-    static Fraction of(BigDecimal duration, Fraction divisions) throws ScoreException {
-        Fraction length = Numbers.fraction(duration)
-                .orElseThrow(() -> new ScoreException("something lasts absurdly long; export the score again"));
-        if (length.isNegative()) {
-            throw new ScoreException("something lasts for a negative time; export the score again");
-        }
-        return length.dividedBy(divisions);
+    /** A duration as the file counts it; 0 if it is absent, negative or absurd. */
+    static Fraction of(@Nullable BigDecimal duration, Fraction divisions) {
+        return Numbers.fraction(duration)
+                .filter(length -> !length.isNegative())
+                .map(length -> length.dividedBy(divisions))
+                .orElse(Fraction.ZERO);
     }
 
     /** The length that a note's printed value stands for, dots and tuplet included; none if no value is printed. */

@@ -44,10 +44,14 @@ final class MarksReader {
     private boolean trilled;
     private Optional<HarmonicTone> harmonic = Optional.empty();
 
-    private MarksReader() {}
+    private final Unread unread;
 
-    static Marks read(Note note) {
-        return new MarksReader().marks(note);
+    private MarksReader(Unread unread) {
+        this.unread = unread;
+    }
+
+    static Marks read(Note note, Unread unread) {
+        return new MarksReader(unread).marks(note);
     }
 
     private Marks marks(Note note) {
@@ -159,6 +163,9 @@ final class MarksReader {
         if (bend.getWithBar() != null) {
             techniques.add(Technique.WITH_BAR);
         }
+        if (unread.marks(bend)) {
+            return;
+        }
         BendStep.Kind kind = BendStep.Kind.BEND;
         if (bend.getPreBend() != null) {
             kind = BendStep.Kind.PRE_BEND;
@@ -168,7 +175,7 @@ final class MarksReader {
         bends.add(new BendStep(semitones(bend.getBendAlter()), kind));
     }
 
-    /** A width that is absent or absurd becomes 0, which is no bend; the reader of bends says so. */
+    /** A width that is absent becomes 0, which is no bend; the reader of bends says so. */
     private static Fraction semitones(@Nullable BigDecimal alter) {
         return Numbers.fraction(alter).orElse(Fraction.ZERO);
     }

@@ -41,6 +41,17 @@ final class Meters {
                 : Optional.empty();
     }
 
+    /** A time signature as it is written: "3+2/8". */
+    static String written(Time time) {
+        StringBuilder text = new StringBuilder();
+        for (JAXBElement<String> element : time.getTimeSignature()) {
+            boolean isUnit = element.getName().getLocalPart().equals("beat-type");
+            text.append(isUnit ? "/" : text.isEmpty() ? "" : "+")
+                    .append(element.getValue().strip());
+        }
+        return text.toString();
+    }
+
     /** "3+2" gives 5; 0 if it is no sum of believable numbers. */
     private static int sum(String terms) {
         int sum = 0;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.fretgloss.pitch.Pitch;
 import org.fretgloss.solo.Note;
 import org.fretgloss.solo.Technique;
@@ -50,7 +51,9 @@ final class NoteAssembler {
         NoteElement first = stroke.first();
         if (!note.bends().isEmpty() && note.bend().isEmpty() && !techniques.contains(Technique.WITH_BAR)) {
             notices.say(
-                    "a bend without a width that a finger can reach is passed over",
+                    "bend of no width",
+                    "a bend of " + widths(note.bends())
+                            + " semitones is none that a finger can make, so it is passed over",
                     first.bar().number());
         }
         if (disagrees(note)) {
@@ -73,6 +76,10 @@ final class NoteAssembler {
                 stroke.grace(),
                 first.voice(),
                 new Written(written, offset(note), stroke.ordinals(), stroke.tieOpen(), SignReader.of(note)));
+    }
+
+    private static String widths(List<BendStep> steps) {
+        return steps.stream().map(step -> step.semitones().toString()).collect(Collectors.joining(" and "));
     }
 
     /** Of this note alone: a slip shows where it is not the part's. Harmonics and dead notes have the part's. */

@@ -13,9 +13,15 @@ import org.fretgloss.solo.Part;
  * @param programs 1-based MIDI programs that its header names
  * @param percussion whether one of its instruments is on the MIDI channel of percussion
  * @param measures its bars, in order
+ * @param unread what of the score's numbers cannot be used
  */
 record PartSource(
-        int place, Part part, Set<Integer> programs, boolean percussion, List<ScorePartwise.Part.Measure> measures) {
+        int place,
+        Part part,
+        Set<Integer> programs,
+        boolean percussion,
+        List<ScorePartwise.Part.Measure> measures,
+        Unread unread) {
 
     private static final int FIRST_GUITAR = 25;
     private static final int LAST_GUITAR = 32;

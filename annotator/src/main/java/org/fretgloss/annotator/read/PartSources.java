@@ -32,7 +32,7 @@ final class PartSources {
      *
      * @throws ScoreException if there are more of them than any score has
      */
-    static List<PartSource> of(@Nullable PartList list, List<ScorePartwise.Part> parts) throws ScoreException {
+    static List<PartSource> of(@Nullable PartList list, List<ScorePartwise.Part> parts, Unread unread) throws ScoreException {
         if (parts.size() > MOST_PARTS) {
             throw new ScoreException("the score has " + parts.size() + " parts, and at most " + MOST_PARTS
                     + " are read; export the solo's part alone");
@@ -45,12 +45,12 @@ final class PartSources {
                         .toList();
         List<PartSource> sources = new ArrayList<>();
         for (int place = 0; place < parts.size(); place++) {
-            sources.add(source(place, parts.get(place), headers));
+            sources.add(source(place, parts.get(place), headers, unread));
         }
         return sources;
     }
 
-    private static PartSource source(int place, ScorePartwise.Part part, List<ScorePart> headers) {
+    private static PartSource source(int place, ScorePartwise.Part part, List<ScorePart> headers, Unread unread) {
         Optional<ScorePart> header = part.getId() instanceof ScorePart named
                 ? Optional.of(named)
                 : headers.stream().skip(place).findFirst();
@@ -61,7 +61,8 @@ final class PartSources {
                         header.flatMap(PartSources::name).orElse("")),
                 header.map(PartSources::programs).orElse(Set.of()),
                 header.filter(PartSources::isPercussion).isPresent(),
-                part.getMeasure());
+                part.getMeasure(),
+                unread);
     }
 
     private static Optional<String> name(ScorePart header) {

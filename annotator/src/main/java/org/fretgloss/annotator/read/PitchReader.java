@@ -94,6 +94,7 @@ final class PitchReader {
         Tuning tuning = tunings.at(stroke.onset());
         if (!tuning.hasString(at.string())) {
             notices.say(
+                    "string beyond the neck",
                     "string " + at.string() + " is not on an instrument with " + tuning.size()
                             + " strings, so its string and fret are passed over",
                     bar(stroke));
@@ -101,7 +102,9 @@ final class PitchReader {
         }
         if (at.fret() < 0 || at.fret() > HIGHEST_FRET) {
             notices.say(
-                    "fret " + at.fret() + " is beyond the neck, so its string and fret are passed over", bar(stroke));
+                    "fret beyond the neck",
+                    "fret " + at.fret() + " is beyond the neck, so its string and fret are passed over",
+                    bar(stroke));
             return false;
         }
         return true;

@@ -28,6 +28,7 @@ final class ScoreParser {
      */
     static ParsedScore parse(NoteScanner scanner) throws ScoreException {
         Map<Note, Integer> ordinals = new HashMap<>();
+        Unread unread = new Unread();
         try {
             Unmarshaller unmarshaller = Context.INSTANCE.createUnmarshaller();
             unmarshaller.setEventHandler(event -> event.getSeverity() != ValidationEvent.FATAL_ERROR);
@@ -42,6 +43,7 @@ final class ScoreParser {
 
                 @Override
                 public void afterUnmarshal(Object target, Object parent) {
+                    unread.add(target, strangers.unread());
                     if (target instanceof Kind kind && kind.getValue() == null && strangers.textStands()) {
                         // A kind that the schema does not know is not the same as none.
                         kind.setValue(KindValue.OTHER);
@@ -50,18 +52,19 @@ final class ScoreParser {
             });
             NoteInstructions reader = new NoteInstructions(new KnownAttributes(strangers), scanner::ordinal);
             Object root = unmarshaller.unmarshal(reader);
-            return understand(root, ordinals, reader.vibratos(), strangers.notices());
+            return understand(root, ordinals, reader.vibratos(), unread, strangers.notices());
         } catch (JAXBException e) {
             throw scanner.explain(e);
         }
     }
 
     private static ParsedScore understand(
-            Object root, Map<Note, Integer> ordinals, Set<Integer> vibratos, Notices strangers) throws ScoreException {
+            Object root, Map<Note, Integer> ordinals, Set<Integer> vibratos, Unread unread, Notices strangers)
+            throws ScoreException {
         if (root instanceof ScorePartwise score) {
             return new ParsedScore(
                     Titles.of(score.getWork(), score.getMovementTitle()),
-                    PartSources.of(score.getPartList(), score.getPart()),
+                    PartSources.of(score.getPartList(), score.getPart(), unread),
                     ordinals,
                     vibratos,
                     strangers);
@@ -70,7 +73,7 @@ final class ScoreParser {
             List<ScorePartwise.Part> parts = Timewise.byPart(score);
             return new ParsedScore(
                     Titles.of(score.getWork(), score.getMovementTitle()),
-                    PartSources.of(score.getPartList(), parts),
+                    PartSources.of(score.getPartList(), parts, unread),
                     ordinals,
                     vibratos,
                     strangers);

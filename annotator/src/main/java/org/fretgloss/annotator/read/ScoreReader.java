@@ -78,7 +78,8 @@ public final class ScoreReader {
     private static Reading reading(
             ParsedScore score, PartReading part, List<PartProfile> others, List<Timeline> timelines, Notices notices)
             throws ScoreException {
-        Tunings tunings = TuningReader.read(part.staves(), part.bars(), part.strokes(), notices);
+        Tunings tunings = TuningReader.read(
+                part.staves(), part.bars(), part.strokes(), part.source().unread(), notices);
         List<Sounding> struck = WordedBends.read(
                 PitchReader.read(part.strokes(), part.staves(), tunings, notices), part.timeline(), part.bars());
         List<Sounding> sounding = SplitBends.joined(GraceBends.moved(struck));
@@ -90,7 +91,7 @@ public final class ScoreReader {
                 part.bars(),
                 NoteAssembler.notes(sounding, notices),
                 ChordMarks.read(part.timeline(), timelines, part.bars(), tunings.first(), notices),
-                Tempos.read(timelines, part.bars())));
+                Tempos.read(timelines, part.bars(), notices)));
         if (solo.notes().isEmpty()) {
             throw new ScoreException("the score has no notes whose pitch or fret can be read: there is no solo in it");
         }

@@ -10,7 +10,6 @@ import org.audiveris.proxymusic.MeasureStyle;
 import org.audiveris.proxymusic.StartStop;
 import org.audiveris.proxymusic.Time;
 import org.audiveris.proxymusic.Transpose;
-import org.fretgloss.annotator.file.ScoreException;
 import org.fretgloss.solo.KeySignature;
 import org.fretgloss.time.Fraction;
 import org.fretgloss.time.Meter;
@@ -20,6 +19,11 @@ import org.jspecify.annotations.Nullable;
 final class Signatures {
 
     static final int MOST_FIFTHS = 14;
+
+    /** Semitones of a transposition, its octaves apart. */
+    static final int MOST_CHROMATIC = 60;
+
+    static final int MOST_OCTAVES = 5;
     private static final int ALL_STAVES = 0;
 
     private final Notices notices;
@@ -67,15 +71,11 @@ final class Signatures {
      * Takes over what a file declares anew.
      *
      * @param bar the bar's number, for notices
-     * @throws ScoreException if the divisions are not above 0
      */
-    void declare(Attributes attributes, String bar) throws ScoreException {
-        if (attributes.getDivisions() != null) {
-            divisions = Numbers.fraction(attributes.getDivisions())
-                    .filter(Fraction::isPositive)
-                    .orElseThrow(() -> new ScoreException(
-                            "the divisions of a quarter note are not above 0; export the score again"));
-        }
+    void declare(Attributes attributes, String bar) {
+        divisions = Numbers.fraction(attributes.getDivisions())
+                .filter(Fraction::isPositive)
+                .orElse(divisions);
         for (Time time : attributes.getTime()) {
             if (isOfFirstStaff(time.getNumber())) {
                 declare(time, bar);
@@ -105,7 +105,11 @@ final class Signatures {
         if (read.isPresent()) {
             meter = read;
         } else {
-            notices.say("a time signature cannot be read, so the one before it stays in force", bar);
+            notices.say(
+                    "time signature",
+                    "the time signature " + Notices.quoted(Meters.written(time))
+                            + " cannot be read, so the one before it stays in force",
+                    bar);
         }
     }
 
@@ -131,9 +135,18 @@ final class Signatures {
     }
 
     private static int semitones(Transpose transpose) {
-        long chromatic =
-                Numbers.fraction(transpose.getChromatic()).orElse(Fraction.ZERO).floor();
-        int octaves = Numbers.whole(transpose.getOctaveChange()).orElse(0);
-        return (int) Math.max(-60, Math.min(60, chromatic + 12L * octaves));
+        long chromatic = Numbers.fraction(transpose.getChromatic())
+                .filter(semitones -> !semitones.abs().isMoreThan(Fraction.of(MOST_CHROMATIC)))
+                .orElse(Fraction.ZERO)
+                .floor();
+        return (int) chromatic + 12 * octaves(transpose.getOctaveChange());
+    }
+
+    /** By how many octaves a sign moves the notes; 0 if it is absent or absurd. */
+    static int octaves(@Nullable BigInteger written) {
+        return Numbers.whole(written).stream()
+                .filter(octaves -> Math.abs(octaves) <= MOST_OCTAVES)
+                .findFirst()
+                .orElse(0);
     }
 }

@@ -1,5 +1,6 @@
 package org.fretgloss.annotator.read;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -12,9 +13,13 @@ import org.audiveris.proxymusic.Clef;
 import org.audiveris.proxymusic.ClefSign;
 import org.audiveris.proxymusic.StaffDetails;
 import org.audiveris.proxymusic.YesNo;
+import org.jspecify.annotations.Nullable;
 
 /** What a part's staves are: notation or tablature, shown or hidden, and how their strings are tuned. */
 final class Staves {
+
+    /** The highest number of a staff, or of its lines, that is believed. */
+    static final int MOST = 99;
 
     private final Set<Integer> tablature = new HashSet<>();
     private final Set<Integer> hidden = new HashSet<>();
@@ -23,6 +28,14 @@ final class Staves {
     private OptionalInt lines = OptionalInt.empty();
 
     private Staves() {}
+
+    /** The number of a staff within its part, from 1; the first where it is absent or absurd. */
+    static int number(@Nullable BigInteger written) {
+        return Numbers.whole(written).stream()
+                .filter(staff -> staff >= 1 && staff <= MOST)
+                .findFirst()
+                .orElse(1);
+    }
 
     static Staves of(Timeline part) {
         Staves staves = new Staves();
@@ -85,17 +98,15 @@ final class Staves {
 
     private void clef(Clef clef) {
         if (clef.getSign() == ClefSign.TAB) {
-            tablature.add(Numbers.whole(clef.getNumber()).orElse(1));
+            tablature.add(number(clef.getNumber()));
         }
-        clefOctaves.putIfAbsent(
-                Numbers.whole(clef.getNumber()).orElse(1),
-                Numbers.whole(clef.getClefOctaveChange()).orElse(0));
+        clefOctaves.putIfAbsent(number(clef.getNumber()), Signatures.octaves(clef.getClefOctaveChange()));
     }
 
     private void take(Placed<StaffDetails> placed) {
         StaffDetails details = placed.item();
         declared.add(placed);
-        int staff = Numbers.whole(details.getNumber()).orElse(1);
+        int staff = number(details.getNumber());
         if (details.getPrintObject() == YesNo.NO) {
             hidden.add(staff);
         } else if (details.getPrintObject() == YesNo.YES) {

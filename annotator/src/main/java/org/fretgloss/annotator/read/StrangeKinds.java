@@ -3,7 +3,10 @@ package org.fretgloss.annotator.read;
 import java.util.HashSet;
 import java.util.Set;
 
-/** What is told about kinds of things that MusicXML does not have: each of the first ones, and how many there are besides. */
+/**
+ * What is told about kinds of things that MusicXML does not have: each of the first ones, and how many there are besides;
+ * and about numbers that cannot be used.
+ */
 final class StrangeKinds {
 
     private static final int MOST_TOLD = 20;
@@ -12,9 +15,25 @@ final class StrangeKinds {
     private static final int MOST_COUNTED = 1000;
 
     private final Notices notices = new Notices();
+    private final Notices numbers = new Notices();
     private final Set<String> told = new HashSet<>();
     private final Set<String> further = new HashSet<>();
     private String firstFurtherBar = "";
+
+    /** Of numbers the reader knows every kind there is, so all of them are told. */
+    void tellNumber(String where, String written, NumberUse use, String bar) {
+        numbers.say(
+                where + use.instead(),
+                "the value " + Notices.quoted(written) + " of " + where + " is no "
+                        + use.shape().name() + ", " + use.instead(),
+                bar);
+    }
+
+    /** A part has no bar. */
+    void tellPart(String id) {
+        numbers.say("the part " + Notices.quoted(id)
+                + " is not in the part list, so it goes by what stands at its place" + " there");
+    }
 
     void tell(String kind, String bar) {
         if (told.size() < MOST_TOLD || told.contains(kind)) {
@@ -39,6 +58,7 @@ final class StrangeKinds {
                             + (one ? "is" : "are") + " passed over",
                     firstFurtherBar);
         }
+        all.addAll(numbers);
         return all;
     }
 }

@@ -2,6 +2,8 @@ package org.fretgloss.annotator.read;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import javax.xml.XMLConstants;
@@ -10,8 +12,8 @@ import javax.xml.stream.XMLStreamReader;
 import javax.xml.stream.util.StreamReaderDelegate;
 
 /**
- * Listens, while a score is parsed, for elements, attributes and values that MusicXML does not have where they stand. Data
- * binding passes them over; the user is told, once for each kind.
+ * Listens, while a score is parsed, for elements, attributes and values that MusicXML does not have where they stand, and
+ * for numbers that the reader cannot use. Data binding passes them over; the user is told, once for each kind.
  */
 final class Strangers extends StreamReaderDelegate {
 
@@ -21,23 +23,31 @@ final class Strangers extends StreamReaderDelegate {
     private static final Set<String> EVERYBODYS =
             Set.of(XMLConstants.XML_NS_URI, XMLConstants.W3C_XML_SCHEMA_INSTANCE_NS_URI, XLINK);
 
-    /** Longer than any value that the schema lists. */
-    private static final int LONGEST_VALUE = 40;
+    /** Longer than any value that is understood. */
+    private static final int LONGEST_TEXT = 80;
 
-    private record Open(String name, ElementModel model) {}
+    /** An element, and which of its numbers so far cannot be used. */
+    private record Open(String name, ElementModel model, Map<String, String> unread) {
+
+        Open(String name, ElementModel model) {
+            this(name, model, new HashMap<>());
+        }
+    }
 
     private final Vocabulary vocabulary = new Vocabulary();
     private final StrangeKinds kinds = new StrangeKinds();
     private final Deque<Open> open = new ArrayDeque<>();
     private final StringBuilder text = new StringBuilder();
-    private String bar = "";
+    private final Whereabouts whereabouts = new Whereabouts();
+    private Open ended;
 
     /** How many elements deep the reading is inside of a stranger; what stands in there is not told. */
     private int depthInside;
 
     Strangers(XMLStreamReader reader) {
         super(reader);
-        open.push(new Open("", vocabulary.root()));
+        ended = new Open("", vocabulary.root());
+        open.push(ended);
     }
 
     /** What is told about them. */
@@ -48,6 +58,11 @@ final class Strangers extends StreamReaderDelegate {
     /** Whether the element that was begun last holds a text. */
     boolean textStands() {
         return !text.toString().isBlank();
+    }
+
+    /** The numbers of the element that ended last that cannot be used, by the names of the elements that hold them. */
+    Map<String, String> unread() {
+        return ended.unread();
     }
 
     @Override
@@ -65,11 +80,6 @@ final class Strangers extends StreamReaderDelegate {
     }
 
     private void begin(String name) {
-        text.setLength(0);
-        if (name.equals("measure")) {
-            String number = getAttributeValue(null, "number");
-            bar = number == null ? "" : number.strip();
-        }
         if (depthInside > 0) {
             depthInside++;
             return;
@@ -77,11 +87,16 @@ final class Strangers extends StreamReaderDelegate {
         Optional<ElementModel> model =
                 getNamespaceURI().isEmpty() ? vocabulary.child(open.element().model(), name) : Optional.empty();
         if (model.isEmpty()) {
-            kinds.tell("the element <" + asWritten(getNamespaceURI(), getPrefix(), name) + ">", bar);
+            kinds.tell("the element <" + asWritten(getNamespaceURI(), getPrefix(), name) + ">", whereabouts.place());
             depthInside++;
             return;
         }
+        text.setLength(0);
         open.push(new Open(name, model.get()));
+        whereabouts.begin(name, this);
+        if (name.equals("part") && !whereabouts.lists(whereabouts.part())) {
+            kinds.tellPart(whereabouts.part());
+        }
         for (int i = 0; i < getAttributeCount(); i++) {
             attribute(i, open.element());
         }
@@ -96,9 +111,13 @@ final class Strangers extends StreamReaderDelegate {
         Set<String> values = element.model().attributes().get(name);
         String of = " of <" + element.name() + ">";
         if (!namespace.isEmpty() || values == null) {
-            kinds.tell("the attribute " + asWritten(namespace, getAttributePrefix(index), name) + of, bar);
+            kinds.tell(
+                    "the attribute " + asWritten(namespace, getAttributePrefix(index), name) + of, whereabouts.place());
         } else {
-            value(getAttributeValue(index), values, " of the attribute " + name + of);
+            String written = getAttributeValue(index);
+            value(written, values, " of the attribute " + name + of);
+            KnownNumbers.ofAttribute(element.name(), name)
+                    .ifPresent(use -> number(use, written, element, name, "the attribute " + name + of));
         }
     }
 
@@ -107,23 +126,39 @@ final class Strangers extends StreamReaderDelegate {
             depthInside--;
             return;
         }
-        Open ended = open.pop();
-        value(text.toString(), ended.model().values(), " of <" + ended.name() + ">");
+        ended = open.pop();
+        String name = ended.name();
+        String written = text.toString();
+        whereabouts.end(name, written);
+        value(written, ended.model().values(), " of <" + name + ">");
+        Open parent = open.element();
+        KnownNumbers.ofElement(parent.name(), name)
+                .ifPresent(use -> number(use, written, parent, name, "<" + name + ">"));
+    }
+
+    private void number(NumberUse use, String written, Open bearer, String name, String where) {
+        String number = written.strip();
+        if (!use.shape().accepts(number)) {
+            kinds.tellNumber(where, number, use, whereabouts.place());
+            bearer.unread().put(name, number);
+        }
     }
 
     /** White space around a value is nobody's; an empty one says nothing that could be passed over. */
     private void value(String written, Set<String> values, String where) {
         String value = written.strip();
         if (!values.isEmpty() && !value.isEmpty() && !values.contains(value)) {
-            String shown = value.length() > LONGEST_VALUE ? value.substring(0, LONGEST_VALUE) + "…" : value;
-            kinds.tell("the value '" + shown + "'" + where, bar);
+            kinds.tell("the value " + Notices.quoted(value) + where, whereabouts.place());
         }
     }
 
     /** A text longer than any value needs not be known to its end. */
     private void take(String characters) {
-        int room = 2 * LONGEST_VALUE - text.length();
-        text.append(characters, 0, Math.max(0, Math.min(room, characters.length())));
+        String further = text.isEmpty() ? characters.stripLeading() : characters;
+        int room = LONGEST_TEXT - text.length();
+        if (depthInside == 0) {
+            text.append(further, 0, Math.max(0, Math.min(room, further.length())));
+        }
     }
 
     private static String asWritten(String namespace, String prefix, String name) {

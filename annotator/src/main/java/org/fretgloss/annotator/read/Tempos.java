@@ -18,20 +18,23 @@ import org.jspecify.annotations.Nullable;
 /** The tempos of a score; they hold for all parts, whichever they stand over. */
 final class Tempos {
 
-    private static final double FASTEST = 10_000;
+    /** Quarter notes in a minute. */
+    static final int FASTEST = 10_000;
 
     private final List<Bar> bars;
+    private final Notices notices;
     private final TreeMap<Fraction, Double> found = new TreeMap<>();
 
-    private Tempos(List<Bar> bars) {
+    private Tempos(List<Bar> bars, Notices notices) {
         this.bars = bars;
+        this.notices = notices;
     }
 
     /** The tempos in order of onset. Where several stand at one moment, the first in the document counts. */
-    static List<Tempo> read(List<Timeline> parts, List<Bar> bars) {
-        Tempos tempos = new Tempos(bars);
+    static List<Tempo> read(List<Timeline> parts, List<Bar> bars, Notices notices) {
+        Tempos tempos = new Tempos(bars, notices);
         for (Timeline part : parts) {
-            part.directions().forEach(placed -> tempos.take(placed, ofDirection(placed.item())));
+            part.directions().forEach(placed -> tempos.take(placed, tempos.ofDirection(placed)));
             part.sounds().forEach(placed -> tempos.take(placed, ofSound(placed.item())));
         }
         return tempos.found.entrySet().stream()
@@ -47,14 +50,15 @@ final class Tempos {
     }
 
     /** What is played back, else what is printed. */
-    private static OptionalDouble ofDirection(Direction direction) {
+    private OptionalDouble ofDirection(Placed<Direction> placed) {
+        Direction direction = placed.item();
         OptionalDouble played = ofSound(direction.getSound());
         return played.isPresent()
                 ? played
                 : direction.getDirectionType().stream()
                         .map(DirectionType::getMetronome)
                         .flatMap(Stream::ofNullable)
-                        .map(Tempos::ofMetronome)
+                        .map(metronome -> ofMetronome(metronome, placed.bar()))
                         .filter(OptionalDouble::isPresent)
                         .findFirst()
                         .orElse(OptionalDouble.empty());
@@ -64,22 +68,32 @@ final class Tempos {
         return sound == null ? OptionalDouble.empty() : perMinute(sound.getTempo());
     }
 
-    private static OptionalDouble ofMetronome(Metronome metronome) {
+    private OptionalDouble ofMetronome(Metronome metronome, int bar) {
         if (metronome.getPerMinute() == null || metronome.getPerMinute().getValue() == null) {
             return OptionalDouble.empty();
         }
         Optional<Fraction> unit = Lengths.ofType(
                 metronome.getBeatUnit(), metronome.getBeatUnitDot().size());
         String number = metronome.getPerMinute().getValue().strip();
-        if (unit.isEmpty() || !number.matches("\\d{1,5}(\\.\\d{1,6})?")) {
+        if (unit.isEmpty()) {
             return OptionalDouble.empty();
         }
-        return perMinute(
-                new BigDecimal(number).multiply(BigDecimal.valueOf(unit.get().toDouble())));
+        OptionalDouble tempo = number.matches("\\d{1,5}(\\.\\d{1,6})?")
+                ? perMinute(new BigDecimal(number)
+                        .multiply(BigDecimal.valueOf(unit.get().toDouble())))
+                : OptionalDouble.empty();
+        if (tempo.isEmpty() && bar < bars.size()) {
+            notices.say(
+                    "per-minute",
+                    "the tempo " + Notices.quoted(number)
+                            + " cannot be read as a number of beats, so it is passed over",
+                    bars.get(bar).number());
+        }
+        return tempo;
     }
 
     private static OptionalDouble perMinute(@Nullable BigDecimal quarters) {
         double tempo = quarters == null ? 0 : quarters.doubleValue();
-        return tempo > 0 && tempo <= FASTEST ? OptionalDouble.of(tempo) : OptionalDouble.empty();
+        return tempo >= 1 && tempo <= FASTEST ? OptionalDouble.of(tempo) : OptionalDouble.empty();
     }
 }

@@ -86,23 +86,27 @@ final class TimelineReader {
             place(note, bar);
         } else if (item instanceof Backup backup) {
             owed.forgive();
-            if (!clock.back(length(backup.getDuration()))) {
+            if (isUnread(backup)) {
+                clock.back(clock.now());
+            } else if (!clock.back(length(backup.getDuration()))) {
                 notices.say("a voice that would begin before its bar begins with it", bar.label());
             }
         } else if (item instanceof Forward forward) {
+            refuse(forward, "duration", "the duration %s of a gap cannot be read");
             clock.forward(length(forward.getDuration()));
         } else if (item instanceof Attributes declared) {
+            refuse(declared, "divisions", "the divisions of a quarter note are %s, which is no number above 0");
             signatures.declare(declared, bar.label());
             bar.declared(signatures);
             attributes.add(new Placed<>(declared, bar.index(), clock.now()));
         } else if (item instanceof Barline barline) {
             bar.barline(barline);
         } else if (item instanceof Harmony harmony) {
-            harmonies.add(new Placed<>(harmony, bar.index(), moment(clock, harmony.getOffset())));
+            harmonies.add(new Placed<>(harmony, bar.index(), moment(clock, harmony, harmony.getOffset())));
         } else if (item instanceof Direction direction) {
-            directions.add(new Placed<>(direction, bar.index(), moment(clock, direction.getOffset())));
+            directions.add(new Placed<>(direction, bar.index(), moment(clock, direction, direction.getOffset())));
         } else if (item instanceof Sound sound) {
-            sounds.add(new Placed<>(sound, bar.index(), moment(clock, sound.getOffset())));
+            sounds.add(new Placed<>(sound, bar.index(), moment(clock, sound, sound.getOffset())));
         }
     }
 
@@ -112,7 +116,7 @@ final class TimelineReader {
         }
         Fraction duration = note.getGrace() == null ? owed.returned(note, duration(note, bar)) : Fraction.ZERO;
         Fraction at = bar.strike(note, duration);
-        int staff = Numbers.whole(note.getStaff()).orElse(1);
+        int staff = Staves.number(note.getStaff());
         notes.add(new PlacedNote(note, bar.index(), at, duration, signatures.transposition(staff)));
     }
 
@@ -150,6 +154,9 @@ final class TimelineReader {
     }
 
     private Fraction duration(Note note, OpenBar bar) throws ScoreException {
+        if (isUnread(note)) {
+            return withoutDuration(note);
+        }
         Fraction written = length(note.getDuration());
         if (OpenBar.isWholeBarRest(note)) {
             // Many programs give every whole-bar rest the length of four quarters, whatever the meter.
@@ -165,14 +172,37 @@ final class TimelineReader {
         return printed.orElse(Fraction.ZERO);
     }
 
-    private Fraction moment(MeasureClock clock, @Nullable Offset offset) {
+    /** How long a note or rest lasts whose duration cannot be read. */
+    private Fraction withoutDuration(Note note) throws ScoreException {
+        Optional<Fraction> told =
+                OpenBar.isWholeBarRest(note) ? signatures.meter().map(Meter::barLength) : Lengths.printed(note);
+        if (told.isEmpty()) {
+            refuse(note, "duration", "the duration %s of a note cannot be read, and no note value is printed");
+        }
+        return told.orElse(Fraction.ZERO);
+    }
+
+    private Fraction moment(MeasureClock clock, Object bearer, @Nullable Offset offset) {
         return Optional.ofNullable(offset)
+                .filter(written -> source.unread().of(bearer, "offset").isEmpty())
                 .flatMap(written -> Numbers.fraction(written.getValue()))
                 .map(value -> clock.now().plus(value.dividedBy(signatures.divisions())))
                 .orElse(clock.now());
     }
 
-    private Fraction length(@Nullable BigDecimal duration) throws ScoreException {
-        return duration == null ? Fraction.ZERO : Lengths.of(duration, signatures.divisions());
+    private Fraction length(@Nullable BigDecimal duration) {
+        return Lengths.of(duration, signatures.divisions());
+    }
+
+    private boolean isUnread(Object element) {
+        return source.unread().of(element, "duration").isPresent();
+    }
+
+    /** Without some numbers all that follows would stand at a wrong time. */
+    private void refuse(Object element, String number, String complaint) throws ScoreException {
+        Optional<String> written = source.unread().of(element, number);
+        if (written.isPresent()) {
+            throw new ScoreException(complaint.formatted(Notices.quoted(written.get())) + "; export the score again");
+        }
     }
 }

@@ -19,7 +19,7 @@ import org.fretgloss.time.Fraction;
  */
 final class TuningReader {
 
-    private static final int HIGHEST_CAPO = 24;
+    static final int HIGHEST_CAPO = 24;
 
     /** What the staves declare from one moment on. */
     private static final class Declaration {
@@ -34,15 +34,20 @@ final class TuningReader {
 
     private final Staves staves;
     private final List<Stroke> strokes;
+    private final Unread unread;
     private final Notices notices;
     private final NavigableMap<Fraction, Declaration> declared = new TreeMap<>();
+
+    /** What each declaration turned out to be, so that it is asked, and told, once. */
+    private final Map<Fraction, Optional<Tuning>> understood = new HashMap<>();
 
     /** The notes from each declaration to the next. */
     private final Map<Fraction, List<Stroke>> meant = new HashMap<>();
 
-    private TuningReader(Staves staves, List<Bar> bars, List<Stroke> strokes, Notices notices) {
+    private TuningReader(Staves staves, List<Bar> bars, List<Stroke> strokes, Unread unread, Notices notices) {
         this.staves = staves;
         this.strokes = strokes;
+        this.unread = unread;
         this.notices = notices;
         declared.put(Fraction.ZERO, new Declaration(bars.get(0)));
         Fraction first = strokes.stream().map(Stroke::onset).findFirst().orElse(Fraction.ZERO);
@@ -64,8 +69,8 @@ final class TuningReader {
      *
      * @param strokes in order of time
      */
-    static Tunings read(Staves staves, List<Bar> bars, List<Stroke> strokes, Notices notices) {
-        TuningReader reader = new TuningReader(staves, bars, strokes, notices);
+    static Tunings read(Staves staves, List<Bar> bars, List<Stroke> strokes, Unread unread, Notices notices) {
+        TuningReader reader = new TuningReader(staves, bars, strokes, unread, notices);
         Tunings tunings = reader.read();
         return reader.saysOfACapo() || !tunings.stayTheSame()
                 ? tunings
@@ -105,20 +110,18 @@ final class TuningReader {
     }
 
     private Optional<Tuning> tuningFrom(Fraction moment) {
-        return Optional.ofNullable(declared.get(moment))
-                .flatMap(declaration ->
-                        DeclaredTuning.of(declaration.staves, meant.getOrDefault(moment, List.of()), notices));
+        return understood.computeIfAbsent(
+                moment,
+                unseen -> Optional.ofNullable(declared.get(moment))
+                        .flatMap(declaration -> new DeclaredTuning(unread, notices)
+                                .of(declaration.staves, meant.getOrDefault(moment, List.of()), declaration.bar)));
     }
 
     private OptionalInt capoFrom(Declaration declaration) {
-        OptionalInt fret = declaration.staves.stream()
+        return declaration.staves.stream()
                 .flatMapToInt(staff -> Numbers.whole(staff.getCapo()).stream())
+                .filter(fret -> fret >= 0 && fret <= HIGHEST_CAPO)
                 .findFirst();
-        if (fret.isPresent() && (fret.getAsInt() < 0 || fret.getAsInt() > HIGHEST_CAPO)) {
-            notices.say("a capo on fret " + fret.getAsInt() + " cannot be, so the score is read without one");
-            return OptionalInt.empty();
-        }
-        return fret;
     }
 
     private void tell(Tuning before, Tuning after, String bar) {

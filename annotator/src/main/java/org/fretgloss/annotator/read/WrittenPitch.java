@@ -9,13 +9,13 @@ import org.jspecify.annotations.Nullable;
 /** Pitches as the file spells them. */
 final class WrittenPitch {
 
-    private static final int HIGHEST_OCTAVE = 9;
+    static final int HIGHEST_OCTAVE = 9;
 
     private WrittenPitch() {}
 
     /** The pitch of a note element; none if it is absent or unreadable. */
-    static Optional<Pitch> of(org.audiveris.proxymusic.@Nullable Pitch written) {
-        return written == null
+    static Optional<Pitch> of(org.audiveris.proxymusic.@Nullable Pitch written, Unread unread) {
+        return written == null || unread.of(written, "octave").isPresent()
                 ? Optional.empty()
                 : name(written.getStep(), Numbers.alteration(written.getAlter()))
                         .flatMap(name -> inOctave(name, written.getOctave()));

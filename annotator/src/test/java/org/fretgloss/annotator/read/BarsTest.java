@@ -167,7 +167,8 @@ class BarsTest {
                 attributes("<time><beats>%s</beats><beat-type>%s</beat-type></time>".formatted(beats, unit)), FULL);
         assertThat(bars(score).get(0).meter()).hasToString("4/4");
         assertThat(notices(score))
-                .contains("a time signature cannot be read, so the one before it stays in force (bar 1)");
+                .contains("the time signature '" + beats + "/" + unit
+                        + "' cannot be read, so the one before it stays in force (bar 1)");
     }
 
     @Test

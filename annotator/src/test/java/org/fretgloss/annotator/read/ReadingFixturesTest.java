@@ -37,7 +37,7 @@ class ReadingFixturesTest {
     private static final String PART = "--part ";
 
     /** Where a notice says that something stands. */
-    private static final Pattern PLACE = Pattern.compile(" ?\\(((\\d+ times, first in )?bar \\S+)\\)$");
+    private static final Pattern PLACE = Pattern.compile(" ?\\(((\\d+ times, first in )?bar \\S+( of [^)]+)?)\\)$");
 
     @TestFactory
     Stream<DynamicContainer> everyVariant() throws IOException {

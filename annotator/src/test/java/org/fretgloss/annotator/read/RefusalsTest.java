@@ -11,7 +11,6 @@ import static org.fretgloss.annotator.read.Scores.read;
 import org.fretgloss.annotator.file.ScoreException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What cannot be read is said in a musician's words, and never ends in another exception. */
@@ -20,23 +19,23 @@ class RefusalsTest {
     private static final String FULL = note("A4", 4 * QUARTER);
 
     @ParameterizedTest
-    @ValueSource(strings = {"0", "-4", "1e99"})
+    @ValueSource(strings = {"0", "-4", "1e99", "NaN"})
     void namesPartBarAndBeatOfImpossibleDivisions(String divisions) {
         String change = "<attributes><divisions>" + divisions + "</divisions></attributes>";
         assertThatExceptionOfType(ScoreException.class)
                 .isThrownBy(() -> read(notation(FULL, note("A4", QUARTER) + change + FULL)))
-                .withMessage("'Lead Guitar', bar 2 beat 2: the divisions of a quarter note are not above 0;"
-                        + " export the score again");
+                .withMessage("'Lead Guitar', bar 2 beat 2: the divisions of a quarter note are '" + divisions
+                        + "', which is no number above 0; export the score again");
     }
 
     @ParameterizedTest
-    @CsvSource({"-12, for a negative time", "1000000000000, absurdly long", "1e2000000000, absurdly long"})
-    void namesPartBarAndBeatOfImpossibleLengths(String duration, String what) {
+    @ValueSource(strings = {"-12", "1000000000000", "1e2000000000", "NaN"})
+    void namesPartBarAndBeatOfImpossibleLengths(String duration) {
         String odd = note("A4", QUARTER).replace("<duration>12<", "<duration>" + duration + "<");
         assertThatExceptionOfType(ScoreException.class)
                 .isThrownBy(() -> read(notation(FULL, note("A4", 2 * QUARTER) + odd)))
-                .withMessageStartingWith("'Lead Guitar', bar 2 beat 3: ")
-                .withMessageContaining(what);
+                .withMessage("'Lead Guitar', bar 2 beat 3: the duration '" + duration
+                        + "' of a note cannot be read, and no note value is printed; export the score again");
     }
 
     @Test

@@ -102,7 +102,7 @@ class TuningsTest {
         assertThat(read(score).solo().tuning()).isEqualTo(Tuning.STANDARD);
         assertThat(notices(score))
                 .contains(
-                        "the tuning in the score is incomplete, so it is passed over",
+                        "the tuning in the score says nothing of lines 1, 2, 3, 4, 5, so it is passed over (bar 1)",
                         "the score does not say how the strings are tuned, so standard tuning is taken: E A D G B E");
     }
 
