@@ -43,7 +43,7 @@ public final class NoteScanner {
                     (XMLStreamReader2) SafeXml.factory().createXMLStreamReader(new StringReader(text));
             return new NoteScanner(recorder, new RecordingReader(parser, recorder));
         } catch (XMLStreamException e) {
-            throw XmlFailure.explain(e, recorder.path());
+            throw XmlFailure.ofDeclaration(e);
         }
     }
 
@@ -79,6 +79,6 @@ public final class NoteScanner {
 
     /** Puts a failure of reading into a musician's words, with the bar where it happened. */
     public ScoreException explain(Exception failure) {
-        return XmlFailure.explain(failure, recorder.path());
+        return new XmlFailure("the score", recorder.text(), recorder.path(), reader.line()).explain(failure);
     }
 }

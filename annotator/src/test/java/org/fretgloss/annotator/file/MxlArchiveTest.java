@@ -184,7 +184,10 @@ class MxlArchiveTest {
         refused(zip("s.xml", SCORE, "t.musicxml", SCORE), CONTAINER);
         refused(zip("readme.txt", SCORE), CONTAINER);
         refused(zip(CONTAINER, "<container><rootfiles/></container>", "s.xml", SCORE), "names no score");
-        refused(zip(CONTAINER, "<container>", "s.xml", SCORE), CONTAINER, "damaged");
+        refused(zip(CONTAINER, "<container>", "s.xml", SCORE), CONTAINER + " breaks off at line 1");
+        refused(
+                zip(CONTAINER, "<container>\n<a></b>", "s.xml", SCORE),
+                CONTAINER + " is damaged at line 2: <a> is not closed before </b>");
         refused(zip(CONTAINER, container("t.xml"), "s.xml", SCORE), "'t.xml' is missing");
         refused(new byte[] {'P', 'K', 5, 6, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0}, CONTAINER);
     }
