@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.fretgloss.annotator.file.ScoreException;
+import org.fretgloss.annotator.names.Nearest;
 import org.fretgloss.neck.StringFret;
 import org.tomlj.Toml;
 import org.tomlj.TomlArray;

@@ -76,11 +76,11 @@ class BadInputTest {
                 refused("a chord", "bar 2", file, "--chords", "A7 | Xq"),
                 refused("a form", "did you mean 'twelve-bar'", file, "--form", "twelve-bra A"),
                 refused("a form without key", "one value", file, "--form", "twelve-bar"),
-                refused("chords twice", "one of the two", file, "--form", "twelve-bar A", "--chords", "A7"),
+                refused("chords twice", "give only one", file, "--form", "twelve-bar A", "--chords", "A7"),
                 refused("a bar that is not there", "bars 1 to 9", file, "--chords", "A7", "--form-start", "77"),
                 refused("a form's start alone", "--form-start", file, "--form-start", "2"),
                 refused("a line", "did you mean 'box'", file, "--lines", "boxx"),
-                refused("no beats", "number of beats", file, "--space", "0"),
+                refused("no beats", "--space takes 1/2 to 64 beats", file, "--space", "0"),
                 refused("too many beats", "1/2 to 64", file, "--space", "999"),
                 refused("an option", "--bogus", file, "--bogus"));
         DynamicTest untouched = dynamicTest("what stood there stays", () -> {
