@@ -33,9 +33,8 @@ public final class NoteScanner {
      * @throws ScoreException if the very beginning is no XML
      */
     public static NoteScanner over(String text) throws ScoreException {
-        if (!beginsAsXml(text)) {
-            throw new ScoreException(
-                    "this is no MusicXML file; export the score as MusicXML (.musicxml or .mxl) from your notation program");
+        if (!XmlStart.isIn(text)) {
+            throw XmlStart.missing();
         }
         ScoreRecorder recorder = new ScoreRecorder(text);
         try {
@@ -45,10 +44,6 @@ public final class NoteScanner {
         } catch (XMLStreamException e) {
             throw XmlFailure.ofDeclaration(e);
         }
-    }
-
-    private static boolean beginsAsXml(String text) {
-        return text.codePoints().dropWhile(Character::isWhitespace).limit(1).anyMatch(c -> c == '<');
     }
 
     /** The events of the score. What it throws is put into words by {@link #explain}. */
