@@ -33,6 +33,7 @@ class ArchitectureTest {
 
     private static final String ROOT = "org.fretgloss.annotator";
     private static final String FILE = ROOT + ".file";
+    private static final String NAMES = ROOT + ".names";
     private static final String READ = ROOT + ".read";
     private static final String WRITE = ROOT + ".write";
     private static final String CONFIG = ROOT + ".config";
@@ -171,12 +172,13 @@ class ArchitectureTest {
     private static LayeredArchitecture layers() {
         Map<String, List<String>> mayUse = new LinkedHashMap<>();
         mayUse.put(FILE, List.of(RULES));
-        mayUse.put(READ, List.of(RULES, FILE, CONFIG));
+        mayUse.put(NAMES, List.of(RULES));
+        mayUse.put(READ, List.of(RULES, FILE, NAMES));
         mayUse.put(WRITE, List.of(RULES, FILE));
-        mayUse.put(CONFIG, List.of(RULES, FILE));
+        mayUse.put(CONFIG, List.of(RULES, FILE, NAMES));
         mayUse.put(ROOT, List.of(RULES, FILE, READ, WRITE, CONFIG));
         mayUse.put(REPORT, List.of(RULES, CONFIG, ROOT));
-        mayUse.put(CLI, List.of(RULES, FILE, WRITE, CONFIG, ROOT, REPORT));
+        mayUse.put(CLI, List.of(RULES, FILE, NAMES, WRITE, CONFIG, ROOT, REPORT));
         LayeredArchitecture layers = layeredArchitecture()
                 .consideringOnlyDependenciesInAnyPackage("org.fretgloss..")
                 .withOptionalLayers(false)

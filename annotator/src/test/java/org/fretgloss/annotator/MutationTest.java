@@ -12,6 +12,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import java.util.stream.LongStream;
 import org.fretgloss.annotator.check.Xml;
+import org.fretgloss.annotator.file.Container;
 import org.fretgloss.annotator.file.ScoreException;
 import org.fretgloss.annotator.file.ScoreFile;
 import org.fretgloss.annotator.generated.Mutant;
@@ -29,8 +30,18 @@ class MutationTest {
     private static final int MUTANTS = Integer.getInteger("fretgloss.mutants", 3_000);
     private static final Duration LONGEST = Duration.ofSeconds(20);
 
-    /** Where damage is: a line, a bar, or the root element, which needs neither. */
-    private static final Pattern A_PLACE = Pattern.compile("line \\d+|bar \\S+|it holds <");
+    /** Where it is: a line or a bar of the text. */
+    private static final Pattern A_PLACE = Pattern.compile("line \\d+|bar \\S+");
+
+    /** Where damage is in an archive: in one of its entries, or in what keeps it together. */
+    private static final Pattern IN_AN_ARCHIVE = Pattern.compile(
+            "'[^']+' (is damaged|is encrypted or packed|is missing|unpacks)|META-INF/container.xml|this compressed score is"
+                    + " damaged|the archive");
+
+    /** What is wrong with a score as a whole stands nowhere. */
+    private static final Pattern NOWHERE =
+            Pattern.compile("^(the score has no notes|'[^']+' has no notes|this is no MusicXML file|the file is empty"
+                    + "|the part's own lyrics take|its encoding, )");
 
     private static final Fretgloss FRETGLOSS = Fretgloss.withFoundRules();
 
@@ -66,7 +77,7 @@ class MutationTest {
             assertThat(annotated.failures()).as(name).isEmpty();
             ScoreFile stripped = ScoreFile.of(name, Fretgloss.strip(again).bytes());
             assertThat(stripped.text()).as(name).isEqualTo(score.text());
-            if (!score.isCompressed()) {
+            if (score.container() == Container.PLAIN) {
                 // The records of a damaged archive may be mended on the way.
                 assertThat(stripped.withText(stripped.text())).as(name).isEqualTo(file);
             }
@@ -77,14 +88,23 @@ class MutationTest {
             return "annotated";
         } catch (ScoreException e) {
             assertThat(e.getMessage()).as(name).isNotBlank().doesNotContain("\n", "Exception");
-            if (mutant.isPlain() && isMalformed(mutant)) {
-                assertThat(e.getMessage()).as(name).containsPattern(A_PLACE);
-            }
+            assertTellsWhere(mutant, String.valueOf(e.getMessage()));
             return "refused";
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
             throw new AssertionError(name, e);
         } finally {
             assertThat(Duration.ofNanos(System.nanoTime() - start)).as(name).isLessThan(LONGEST);
+        }
+    }
+
+    /** Damage of a text has a line; any other refusal a place or a reason that is of the whole. */
+    private static void assertTellsWhere(Mutant mutant, String message) {
+        if (isMalformed(mutant)) {
+            assertThat(message).as(mutant.toString()).containsPattern("line \\d+|this is no MusicXML file");
+        } else if (mutant.isPlain()) {
+            assertThat(message).as(mutant.toString()).containsPattern(A_PLACE + "|" + NOWHERE);
+        } else {
+            assertThat(message).as(mutant.toString()).containsPattern(A_PLACE + "|" + NOWHERE + "|" + IN_AN_ARCHIVE);
         }
     }
 

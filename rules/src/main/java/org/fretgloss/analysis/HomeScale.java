@@ -33,7 +33,8 @@ public record HomeScale(PitchClass tonic, Scale scale) {
             throw new IllegalArgumentException("'" + words[0] + "' is no tonic: write a note name such as A or F♯", e);
         }
         if (words.length < 2) {
-            throw new IllegalArgumentException("'" + text + "' names no scale: write both, such as A minor pentatonic");
+            throw new IllegalArgumentException(
+                    "'" + text + "' names no scale: write both, such as \"A minor pentatonic\"");
         }
         String scale = words[1];
         return new HomeScale(

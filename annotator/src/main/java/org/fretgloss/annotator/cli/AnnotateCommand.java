@@ -1,10 +1,12 @@
 package org.fretgloss.annotator.cli;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.fretgloss.annotator.Annotated;
@@ -52,10 +54,13 @@ final class AnnotateCommand implements Callable<Integer>, ScoreCommand {
     OutputOptions output = new OutputOptions();
 
     @Mixin
+    CommonOptions common = new CommonOptions();
+
+    @Mixin
     MusicOptions music = new MusicOptions();
 
-    @Option(names = "--findings", paramLabel = "FILE", description = "write the findings as JSON; - is standard output")
-    @Nullable String findings;
+    @Mixin
+    FindingsOption findings = new FindingsOption();
 
     @Option(names = "--all-notes", description = "list every note with what is known of it among the findings")
     boolean allNotes;
@@ -67,34 +72,42 @@ final class AnnotateCommand implements Callable<Integer>, ScoreCommand {
 
     @Override
     public Integer call() throws Exception {
-        String target = output.target(score, "-annotated");
-        if (OutputOptions.DASH.equals(findings) && target.equals(OutputOptions.DASH)) {
-            throw usage("the score and the findings cannot both go to standard output: give one of them a file");
-        }
-        if (allNotes && findings == null) {
-            throw usage("--all-notes adds to the findings: say with --findings where they go");
-        }
-        if (music.startsFormWithoutChords()) {
-            throw usage("--form-start says where --chords or --form begin: give one of these too");
-        }
-        if (findings != null && (Results.areOneFile(findings, score) || Results.areOneFile(findings, target))) {
-            throw usage("the findings cannot go into the score " + findings + ": give them a file of their own");
-        }
-        Results results = new Results(console, output.replace);
+        Fretgloss fretgloss = tool.get();
+        checkUsage(fretgloss);
+        Results results = new Results(console, common.replace);
         ScoreFile file = results.read(score);
-        results.checkTarget(target, file);
-        if (findings != null) {
-            results.checkTarget(findings);
+        String target = output.target(file, score, "-annotated");
+        if (findings.clashWith(target).isPresent()) {
+            throw usage(findings.clashWith(target).get());
         }
-        Annotated annotated = tool.get().annotate(file, request());
+        results.checkTarget(target, file);
+        if (findings.target().isPresent()) {
+            results.checkTarget(findings.target().get());
+        }
+        Annotated annotated = fretgloss.annotate(file, request());
         Map<String, byte[]> written = new LinkedHashMap<>();
         written.put(target, annotated.bytes());
-        if (findings != null) {
-            written.put(findings, json(annotated).getBytes(StandardCharsets.UTF_8));
-        }
+        findings.target().ifPresent(name -> written.put(name, json(annotated).getBytes(StandardCharsets.UTF_8)));
         results.write(written);
         report(annotated, target);
         return (annotated.failures().isEmpty() ? ExitCode.DONE : ExitCode.RULE_FAILED).number();
+    }
+
+    private void checkUsage(Fretgloss fretgloss) throws ScoreException, IOException {
+        if (findings.goToStandardOutput() && output.isStandardOutput(score)) {
+            throw usage("the score and the findings cannot both go to standard output: give one of them a file");
+        }
+        if (allNotes && findings.target().isEmpty()) {
+            throw usage("--all-notes adds to the findings: say with --findings where they go");
+        }
+        Optional<String> complaint = music.complaint(fretgloss.rules());
+        if (complaint.isPresent()) {
+            throw usage(complaint.get());
+        }
+        Optional<String> clash = findings.clashWith(score);
+        if (clash.isPresent()) {
+            throw usage(clash.get());
+        }
     }
 
     private String json(Annotated annotated) {
@@ -114,7 +127,7 @@ final class AnnotateCommand implements Callable<Integer>, ScoreCommand {
 
     private void report(Annotated annotated, String target) {
         annotated.failures().forEach(failure -> console.tell("fretgloss: " + score + ": " + failure.message()));
-        if (output.quiet) {
+        if (common.quiet) {
             return;
         }
         console.tell(score + " → " + target);
@@ -129,6 +142,6 @@ final class AnnotateCommand implements Callable<Integer>, ScoreCommand {
 
     @Override
     public boolean isTraced() {
-        return output.trace;
+        return common.trace;
     }
 }

@@ -18,9 +18,9 @@ import org.fretgloss.annotator.Request;
 import org.fretgloss.annotator.config.Accepted;
 import org.fretgloss.annotator.config.Corrections;
 import org.fretgloss.annotator.config.CorrectionsFile;
-import org.fretgloss.annotator.config.Nearest;
 import org.fretgloss.annotator.file.ScoreException;
 import org.fretgloss.annotator.file.ScoreFile;
+import org.fretgloss.annotator.names.Nearest;
 import org.fretgloss.annotator.report.FindingsJson;
 import org.fretgloss.annotator.report.ProofSheet;
 import org.fretgloss.rule.Rule;
@@ -81,23 +81,11 @@ final class CheckCommand implements Callable<Integer> {
                     + " and is silent until the notes around it change")
     boolean accept;
 
-    @Option(names = "--findings", paramLabel = "FILE", description = "write the findings as JSON; - is standard output")
-    @Nullable String findings;
+    @Mixin
+    FindingsOption findings = new FindingsOption();
 
-    @Option(names = "--replace", description = "an existing file of findings may be replaced")
-    boolean replace;
-
-    @Option(names = "--quiet", description = "no notices")
-    boolean quiet;
-
-    @Option(names = "--trace", description = "show where in the program an error arose")
-    boolean trace;
-
-    @Option(names = "--help", usageHelp = true, description = "show this page")
-    boolean help;
-
-    @Option(names = "--version", versionHelp = true, description = "show the version")
-    boolean version;
+    @Mixin
+    CommonOptions common = new CommonOptions();
 
     CheckCommand(Console console, Supplier<Fretgloss> tool) {
         this.console = console;
@@ -125,22 +113,21 @@ final class CheckCommand implements Callable<Integer> {
                 throw usage("'" + name + "' is no check; " + Nearest.hint(name, known));
             }
         }
-        if (findings != null && scores.size() > 1) {
+        if (findings.target().isPresent() && scores.size() > 1) {
             throw usage("--findings takes the findings of one score: check the scores one by one");
         }
-        if (findings != null && !OutputOptions.DASH.equals(findings)) {
-            for (String score : scores) {
-                if (Results.areOneFile(findings, score)) {
-                    throw usage(
-                            "the findings cannot go into the score " + findings + ": give them a file of their own");
-                }
+        for (String score : scores) {
+            Optional<String> clash = findings.clashWith(score);
+            if (clash.isPresent()) {
+                throw usage(clash.get());
             }
         }
         if (accept && scores.contains(OutputOptions.DASH)) {
             throw usage("--accept writes beside the score, and standard input has no place: name a file");
         }
-        if (music.startsFormWithoutChords()) {
-            throw usage("--form-start says where --chords or --form begin: give one of these too");
+        Optional<String> complaint = music.complaint();
+        if (complaint.isPresent()) {
+            throw usage(complaint.get());
         }
     }
 
@@ -148,23 +135,24 @@ final class CheckCommand implements Callable<Integer> {
         try {
             return check(fretgloss, score);
         } catch (Exception e) {
-            return Failures.tell(console, e, score, trace);
+            return Failures.tell(console, e, score, common.trace);
         }
     }
 
     private ExitCode check(Fretgloss fretgloss, String score) throws ScoreException, IOException {
-        Results results = new Results(console, replace);
+        Results results = new Results(console, common.replace);
         ScoreFile file = results.read(score);
-        if (findings != null) {
-            results.checkTarget(findings);
+        if (findings.target().isPresent()) {
+            results.checkTarget(findings.target().get());
         }
         Optional<CorrectionsFile> corrections = score.equals(OutputOptions.DASH)
                 ? Optional.empty()
                 : Optional.of(CorrectionsFile.beside(Path.of(score)));
         Request request = music.request().with(decided(corrections));
         Checked checked = fretgloss.check(file, request, this::isAsked).from(least);
-        if (findings != null) {
-            results.write(Map.of(findings, FindingsJson.of(checked).getBytes(StandardCharsets.UTF_8)));
+        if (findings.target().isPresent()) {
+            results.write(
+                    Map.of(findings.target().get(), FindingsJson.of(checked).getBytes(StandardCharsets.UTF_8)));
         }
         if (accept) {
             accept(checked, corrections.orElseThrow());
@@ -185,20 +173,20 @@ final class CheckCommand implements Callable<Integer> {
         int added = file.accept(checked.glosses().stream()
                 .map(doubt -> Accepted.of(checked.analysis().solo(), doubt))
                 .toList());
-        if (!quiet) {
+        if (!common.quiet) {
             console.tell(added + (added == 1 ? " doubt" : " doubts") + " accepted in " + file.path());
         }
     }
 
     private void report(Checked checked, String score) throws IOException {
         checked.failures().forEach(failure -> console.tell("fretgloss: " + score + ": " + failure.message()));
-        if (!OutputOptions.DASH.equals(findings)) {
+        if (!findings.goToStandardOutput()) {
             ProofSheet sheet = new ProofSheet(CheckCommand::painted);
             String text = String.join("\n", sheet.of(checked)) + "\n";
             console.out().write(text.getBytes(StandardCharsets.UTF_8));
             console.out().flush();
         }
-        if (!quiet) {
+        if (!common.quiet) {
             String before = scores.size() == 1 ? "  note: " : score + ": note: ";
             checked.notices().forEach(notice -> console.tell(before + notice));
         }

@@ -3,12 +3,11 @@ package org.fretgloss.annotator.cli;
 import java.util.Arrays;
 import org.fretgloss.analysis.HomeScale;
 import org.fretgloss.analysis.Progression;
-import org.fretgloss.annotator.config.Nearest;
+import org.fretgloss.annotator.names.Nearest;
 import org.fretgloss.pitch.PitchClass;
 import org.fretgloss.pitch.UnknownNameException;
 import org.fretgloss.rule.Line;
 import org.fretgloss.rule.Severity;
-import org.fretgloss.time.Fraction;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
@@ -78,22 +77,6 @@ final class Converters {
                             Arrays.stream(Severity.values())
                                     .map(Severity::toString)
                                     .toList())));
-        }
-    }
-
-    /** "3" or "7/2" beats, more than none. */
-    static final class OfBeats implements ITypeConverter<Fraction> {
-        @Override
-        public Fraction convert(String value) {
-            try {
-                Fraction beats = Fraction.parse(value.trim());
-                if (beats.isPositive()) {
-                    return beats;
-                }
-            } catch (NumberFormatException | ArithmeticException e) {
-                // told below, like any other text that is no number of beats
-            }
-            throw new TypeConversionException("'" + value + "' is no number of beats: write 3 or 7/2");
         }
     }
 

@@ -22,7 +22,7 @@ final class Failures {
 
     /** Tells what went wrong with one score, and gives the exit code that it asks for. */
     static ExitCode tell(Console console, Exception failure, String score, boolean traced) {
-        console.tell("fretgloss: " + score + ": " + sentence(failure));
+        console.tell("fretgloss: " + (score.isBlank() ? "'" + score + "'" : score) + ": " + sentence(failure));
         if (traced) {
             StringWriter trace = new StringWriter();
             failure.printStackTrace(new PrintWriter(trace));

@@ -57,8 +57,11 @@ final class MusicGiven {
             description = "the bar in which the chords or the form first begin; found where it is not said")
     @Nullable String formStart;
 
-    boolean startsFormWithoutChords() {
-        return formStart != null && progression().isEmpty();
+    /** What does not fit together; none where all does. */
+    Optional<String> complaint() {
+        return formStart != null && progression().isEmpty()
+                ? Optional.of("--form-start says where --chords or --form begin: give one of these too")
+                : Optional.empty();
     }
 
     Optional<String> part() {

@@ -8,13 +8,19 @@ import java.util.Optional;
 import org.fretgloss.annotator.Request;
 import org.fretgloss.annotator.config.Corrections;
 import org.fretgloss.rule.Line;
-import org.fretgloss.time.Fraction;
+import org.fretgloss.rule.Rule;
+import org.fretgloss.rule.SettingException;
+import org.fretgloss.rule.Settings;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What a user can say about the music, and which marks are wanted. */
 final class MusicOptions {
+
+    private static final String SPACE = "space";
+
+    private static final String FROM = "from";
 
     @Mixin
     MusicGiven music = new MusicGiven();
@@ -38,9 +44,8 @@ final class MusicOptions {
     @Option(
             names = "--space",
             paramLabel = "BEATS",
-            converter = Converters.OfBeats.class,
             description = "mark silences from so many beats on; 3 where it is not said")
-    @Nullable Fraction space;
+    @Nullable String space;
 
     @Option(names = "--curls", description = "write quarter-tone curls too")
     boolean curls;
@@ -51,8 +56,24 @@ final class MusicOptions {
     @Option(names = "--ascii", description = "write b # -> 1/2 for ♭ ♯ → ½")
     boolean ascii;
 
-    boolean startsFormWithoutChords() {
-        return music.startsFormWithoutChords();
+    /** What does not fit together, or does not suit a rule; none where all does. */
+    Optional<String> complaint(List<Rule> rules) {
+        return music.complaint()
+                .or(() -> rules.stream()
+                        .filter(rule -> rule.id().equals(SPACE))
+                        .flatMap(rule -> rule.options().stream())
+                        .filter(option -> option.name().equals(FROM))
+                        .findFirst()
+                        .flatMap(this::complaintOfSpace));
+    }
+
+    private Optional<String> complaintOfSpace(org.fretgloss.rule.Option<?> option) {
+        try {
+            Settings.read(List.of(option), settings().getOrDefault(SPACE, Map.of()));
+            return Optional.empty();
+        } catch (SettingException e) {
+            return Optional.of("--space takes " + option.range() + " beats, such as 3 or 7/2, and not '" + space + "'");
+        }
     }
 
     boolean writesDoubts() {
@@ -74,7 +95,7 @@ final class MusicOptions {
     private Map<String, Map<String, String>> settings() {
         Map<String, Map<String, String>> settings = new HashMap<>();
         if (space != null) {
-            settings.put("space", Map.of("from", space.toString()));
+            settings.put(SPACE, Map.of(FROM, space));
         }
         if (curls) {
             settings.put("bend", Map.of("curls", "true"));

@@ -6,8 +6,8 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import org.fretgloss.annotator.file.Container;
 import org.fretgloss.annotator.file.ScoreException;
 import org.fretgloss.annotator.file.ScoreFile;
 import org.fretgloss.annotator.file.WholeFile;
@@ -38,14 +38,11 @@ final class Results {
 
     /** The same for a score, which stays in the container of its input. */
     void checkTarget(String target, ScoreFile score) throws ScoreException {
-        String name = target.toLowerCase(Locale.ROOT);
-        boolean saysCompressed = name.endsWith(".mxl");
-        boolean saysPlain = name.endsWith(".musicxml") || name.endsWith(".xml");
-        if (score.isCompressed() ? saysPlain : saysCompressed) {
-            throw new ScoreException("the output " + target + " cannot be written: the input is "
-                    + (score.isCompressed()
-                            ? "a compressed score, so name it .mxl"
-                            : "not compressed, so name it .musicxml"));
+        Container container = score.container();
+        if (container.isDeniedBy(target)) {
+            throw new ScoreException("the output " + target + " cannot be written: the input is " + container
+                    + (container.isDeniedBy(score.name()) ? " (though its name says otherwise)" : "")
+                    + ", so name the output " + container.ending());
         }
         checkTarget(target);
     }
@@ -84,6 +81,9 @@ final class Results {
     }
 
     private static Path path(String name) throws ScoreException {
+        if (name.isBlank()) {
+            throw new ScoreException("an empty name is no file's: name a file, or - for the standard streams");
+        }
         try {
             return Path.of(name);
         } catch (InvalidPathException e) {

@@ -6,15 +6,15 @@ import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.fretgloss.annotator.config.Nearest;
+import org.fretgloss.annotator.names.Nearest;
 import org.fretgloss.page.RulePage;
 import org.fretgloss.pitch.UnknownNameException;
 import org.fretgloss.rule.Rule;
 import org.fretgloss.rule.Rulebook;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
@@ -34,11 +34,8 @@ final class RulesCommand implements Callable<Integer> {
     @Parameters(arity = "0..1", paramLabel = "ID", description = "a rule, such as bend")
     @Nullable String id;
 
-    @Option(names = "--help", usageHelp = true, description = "show this page")
-    boolean help;
-
-    @Option(names = "--version", versionHelp = true, description = "show the version")
-    boolean version;
+    @Mixin
+    HelpOptions help = new HelpOptions();
 
     RulesCommand(Console console) {
         this.console = console;

@@ -24,19 +24,22 @@ final class StripCommand implements Callable<Integer>, ScoreCommand {
     @Mixin
     OutputOptions output = new OutputOptions();
 
+    @Mixin
+    CommonOptions common = new CommonOptions();
+
     StripCommand(Console console) {
         this.console = console;
     }
 
     @Override
     public Integer call() throws Exception {
-        String target = output.target(score, "-plain");
-        Results results = new Results(console, output.replace);
+        Results results = new Results(console, common.replace);
         ScoreFile file = results.read(score);
+        String target = output.target(file, score, "-plain");
         results.checkTarget(target, file);
         Plain stripped = Fretgloss.strip(file);
         results.write(Map.of(target, stripped.bytes()));
-        if (!output.quiet) {
+        if (!common.quiet) {
             console.tell(score + " → " + target);
             stripped.notices().forEach(notice -> console.tell("  note: " + notice));
         }
@@ -50,6 +53,6 @@ final class StripCommand implements Callable<Integer>, ScoreCommand {
 
     @Override
     public boolean isTraced() {
-        return output.trace;
+        return common.trace;
     }
 }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.fretgloss.annotator.file.ScoreException;
+import org.fretgloss.annotator.names.Nearest;
 import org.fretgloss.neck.StringFret;
 import org.tomlj.Toml;
 import org.tomlj.TomlArray;
@@ -46,8 +47,8 @@ final class CorrectionsToml {
         TomlParseResult toml = Toml.parse(text);
         if (toml.hasErrors()) {
             TomlParseError error = toml.errors().get(0);
-            throw new ScoreException(in(Optional.of(error.position())) + "this is not TOML: "
-                    + oneLine(String.valueOf(error.getMessage())));
+            throw new ScoreException(in(Optional.of(error.position()))
+                    + "this is not TOML; mend it after the pattern of the other lines, such as bar = \"3\"");
         }
         checkKeys(toml, List.of(ACCEPTED));
         if (!toml.contains(ACCEPTED)) {
@@ -118,10 +119,6 @@ final class CorrectionsToml {
 
     private static String in(Optional<TomlPosition> position) {
         return position.map(place -> "line " + place.line() + ": ").orElse("");
-    }
-
-    private static String oneLine(String message) {
-        return message.replaceAll("\\R", " ");
     }
 
     /** An entry as it is written at the end of a file. */

@@ -1,6 +1,6 @@
 package org.fretgloss.annotator.file;
 
-import java.io.ByteArrayInputStream;
+import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -45,17 +45,20 @@ final class ContainerXml {
     }
 
     private static List<RootFile> rootFiles(byte[] containerXml) throws ScoreException {
+        String text = DecodedText.of(containerXml).text();
         List<RootFile> found = new ArrayList<>();
+        int line = 1;
         try {
-            XMLStreamReader reader = SafeXml.factory().createXMLStreamReader(new ByteArrayInputStream(containerXml));
+            XMLStreamReader reader = SafeXml.factory().createXMLStreamReader(new StringReader(text));
             while (reader.hasNext()) {
                 if (reader.next() == XMLStreamConstants.START_ELEMENT
                         && reader.getLocalName().equals("rootfile")) {
                     add(found, reader.getAttributeValue(null, "full-path"), reader);
                 }
+                line = reader.getLocation().getLineNumber();
             }
         } catch (XMLStreamException e) {
-            throw new ScoreException("its " + ENTRY + " is damaged; export the score again", e);
+            throw new XmlFailure("its " + ENTRY, text, new ElementPath(), line).explain(e);
         }
         return found;
     }

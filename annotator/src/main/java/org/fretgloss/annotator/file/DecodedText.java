@@ -111,6 +111,9 @@ record DecodedText(String text, Encoding encoding, Optional<String> contradictio
     }
 
     private static ScoreException malformed(Charset charset, int offset, CharSequence before) {
+        if (!XmlStart.isIn(before)) {
+            return XmlStart.missing();
+        }
         return new ScoreException(
                 "line " + TextPlace.at(before, before.length()).line() + " holds bytes that are no " + charset.name()
                         + " text (at byte " + offset + "); save the score again as UTF-8",

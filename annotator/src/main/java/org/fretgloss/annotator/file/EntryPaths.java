@@ -13,7 +13,10 @@ final class EntryPaths {
 
     private EntryPaths() {}
 
-    /** Refuses a path that leads out of the archive. */
+    /**
+     * Refuses a path that leads out of the archive, where a container says that the score lies. An entry of such a name
+     * that nobody asks for does no harm: it is never unpacked, and its bytes are carried over as they are.
+     */
     static void requireInside(String path) throws ScoreException {
         boolean rooted = path.startsWith("/") || path.startsWith("\\") || path.matches("[A-Za-z]:.*");
         if (rooted || Arrays.asList(path.split("[/\\\\]")).contains("..")) {

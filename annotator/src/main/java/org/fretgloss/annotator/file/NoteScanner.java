@@ -33,9 +33,8 @@ public final class NoteScanner {
      * @throws ScoreException if the very beginning is no XML, or the score is too large for the memory
      */
     public static NoteScanner over(String text) throws ScoreException {
-        if (!beginsAsXml(text)) {
-            throw new ScoreException(
-                    "this is no MusicXML file; export the score as MusicXML (.musicxml or .mxl) from your notation program");
+        if (!XmlStart.isIn(text)) {
+            throw XmlStart.missing();
         }
         Memory.requireRoomToScan(text);
         ScoreRecorder recorder = new ScoreRecorder(text);
@@ -44,12 +43,8 @@ public final class NoteScanner {
                     (XMLStreamReader2) SafeXml.factory().createXMLStreamReader(new StringReader(text));
             return new NoteScanner(recorder, new RecordingReader(parser, recorder));
         } catch (XMLStreamException e) {
-            throw XmlFailure.explain(e, recorder.path());
+            throw XmlFailure.ofDeclaration(e);
         }
-    }
-
-    private static boolean beginsAsXml(String text) {
-        return text.codePoints().dropWhile(Character::isWhitespace).limit(1).anyMatch(c -> c == '<');
     }
 
     /** The events of the score. What it throws is put into words by {@link #explain}. */
@@ -80,6 +75,6 @@ public final class NoteScanner {
 
     /** Puts a failure of reading into a musician's words, with the bar where it happened. */
     public ScoreException explain(Exception failure) {
-        return XmlFailure.explain(failure, recorder.path());
+        return new XmlFailure("the score", recorder.text(), recorder.path(), reader.line()).explain(failure);
     }
 }

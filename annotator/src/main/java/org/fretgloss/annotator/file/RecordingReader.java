@@ -36,6 +36,11 @@ final class RecordingReader extends StreamReaderDelegate {
         return event;
     }
 
+    /** How far reading has come: the line of the text, from 1. */
+    int line() {
+        return parser.getLocationInfo().getCurrentLocation().getLineNumber();
+    }
+
     /** Never called by data binding; refused because the recorder must see every event. */
     @Override
     public String getElementText() {

@@ -7,7 +7,26 @@ final class RefusedException extends XMLStreamException {
 
     private static final long serialVersionUID = 1;
 
-    RefusedException(String message) {
-        super(message);
+    private final String fault;
+    private final String remedy;
+
+    /**
+     * Refuses.
+     *
+     * @param fault what is wrong, without the place
+     * @param remedy what to do
+     */
+    RefusedException(String fault, String remedy) {
+        super(fault + "; " + remedy);
+        this.fault = fault;
+        this.remedy = remedy;
+    }
+
+    String fault() {
+        return fault;
+    }
+
+    String remedy() {
+        return remedy;
     }
 }

@@ -5,6 +5,7 @@ import com.ctc.wstx.stax.WstxInputFactory;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLResolver;
 import javax.xml.stream.XMLStreamException;
+import org.codehaus.stax2.XMLInputFactory2;
 
 /**
  * The one XML parser of this program, set so that no file can make it fetch anything or exhaust the memory.
@@ -16,9 +17,9 @@ final class SafeXml {
     /** A score nests about fifteen deep. */
     static final int MAX_DEPTH = 200;
 
-    private static final int MAX_ATTRIBUTES = 500;
-    private static final int MAX_ATTRIBUTE_CHARACTERS = 1 << 20;
-    private static final int MAX_TEXT_CHARACTERS = 1 << 25;
+    static final int MAX_ATTRIBUTES = 500;
+    static final int MAX_ATTRIBUTE_CHARACTERS = 1 << 20;
+    static final int MAX_TEXT_CHARACTERS = 1 << 25;
 
     private SafeXml() {}
 
@@ -28,6 +29,8 @@ final class SafeXml {
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
         factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
+        // Lazily, damage would be told by unchecked exceptions wherever a text is looked at.
+        factory.setProperty(XMLInputFactory2.P_LAZY_PARSING, false);
         XMLResolver refusal = SafeXml::refuse;
         factory.setXMLResolver(refusal);
         factory.setProperty(WstxInputProperties.P_DTD_RESOLVER, refusal);
@@ -43,6 +46,6 @@ final class SafeXml {
 
     private static Object refuse(String publicId, String systemId, String baseUri, String namespace)
             throws XMLStreamException {
-        throw new XMLStreamException("it asks for another file: " + systemId);
+        throw new RefusedException("the score asks for another file", "export it again");
     }
 }

@@ -24,7 +24,7 @@ public final class ScoreFile {
         this.name = name;
         this.archive = archive;
         this.decoded = decoded;
-        this.notices = Stream.of(archive.flatMap(MxlArchive::notice), decoded.contradiction())
+        this.notices = Stream.of(misnamed(), archive.flatMap(MxlArchive::notice), decoded.contradiction())
                 .flatMap(Optional::stream)
                 .toList();
     }
@@ -93,9 +93,15 @@ public final class ScoreFile {
         return decoded.text();
     }
 
-    /** Whether it is a compressed score (.mxl). */
-    public boolean isCompressed() {
-        return archive.isPresent();
+    /** What the score lies in. */
+    public Container container() {
+        return archive.isPresent() ? Container.COMPRESSED : Container.PLAIN;
+    }
+
+    private Optional<String> misnamed() {
+        return container().isDeniedBy(name)
+                ? Optional.of("the score is " + container() + ", though its name says otherwise")
+                : Optional.empty();
     }
 
     /** What the user should know about the file, such as a declared encoding that is not the real one. */

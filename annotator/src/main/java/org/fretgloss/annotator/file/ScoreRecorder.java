@@ -14,7 +14,7 @@ final class ScoreRecorder {
     private static final Set<String> ROOTS = Set.of("score-partwise", "score-timewise");
 
     /** A reference to anything but the five entities that XML itself knows. */
-    private static final Pattern OWN_ENTITY = Pattern.compile("&(?!amp;|lt;|gt;|quot;|apos;|#)");
+    private static final Pattern OWN_ENTITY = Pattern.compile("&(?!amp;|lt;|gt;|quot;|apos;|#)[^;]*;");
 
     private static final Pattern OUTSIDE_ENTITY = Pattern.compile("<!ENTITY\\s[^>]*?\\s(SYSTEM|PUBLIC)\\s");
 
@@ -54,11 +54,13 @@ final class ScoreRecorder {
             begin(reader);
         }
         if (path.depth() == SafeXml.MAX_DEPTH) {
-            throw new RefusedException("the score is nested more than " + SafeXml.MAX_DEPTH
-                    + " elements deep, which no score is; export it again");
+            throw new RefusedException(
+                    "the score is nested more than " + SafeXml.MAX_DEPTH + " elements deep, which no score is",
+                    "export it again");
         }
-        if (OWN_ENTITY.matcher(text).region(start, end).find()) {
-            throw ownEntity("an attribute");
+        Matcher entity = OWN_ENTITY.matcher(text).region(start, end);
+        if (entity.find()) {
+            throw ownEntity(entity.group());
         }
         String name = reader.getLocalName();
         path.push(new OpenElement(isOfScore(reader) ? name : "", keyOf(name, reader), start, end));
@@ -69,8 +71,9 @@ final class ScoreRecorder {
     private void begin(XMLStreamReader2 reader) throws RefusedException {
         String name = reader.getLocalName();
         if (!ROOTS.contains(name)) {
-            throw new RefusedException("this is XML but no MusicXML score: it holds <" + name
-                    + "> where a score has <score-partwise>; export it as MusicXML");
+            throw new RefusedException(
+                    "this is XML but no MusicXML score: it holds <" + name + "> where a score has <score-partwise>",
+                    "export it as MusicXML");
         }
         namespace = reader.getNamespaceURI();
         prefix = reader.getPrefix().isEmpty() ? "" : reader.getPrefix() + ":";
@@ -89,16 +92,16 @@ final class ScoreRecorder {
     }
 
     private void doctype(int start, int end) throws RefusedException {
-        Matcher outside = OUTSIDE_ENTITY.matcher(text).region(start, end);
-        if (outside.find()) {
-            throw new RefusedException("the score declares an entity that lies in another file, in line "
-                    + TextPlace.at(text, outside.start()).line() + "; export it again without its own entities");
+        if (OUTSIDE_ENTITY.matcher(text).region(start, end).find()) {
+            throw new RefusedException(
+                    "the score declares an entity that lies in another file",
+                    "export it again without its own entities");
         }
     }
 
     private static RefusedException ownEntity(String what) {
         return new RefusedException(
-                "the score uses entities of its own (" + what + "), which are never expanded; export it again");
+                "the score uses entities of its own (" + what + "), which are never expanded", "export it again");
     }
 
     /** Whether the element belongs to the score's own vocabulary, whatever its prefix. */
@@ -123,6 +126,10 @@ final class ScoreRecorder {
 
     int ordinal() {
         return notes.ordinal();
+    }
+
+    String text() {
+        return text;
     }
 
     ElementPath path() {

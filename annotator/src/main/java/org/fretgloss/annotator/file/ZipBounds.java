@@ -7,7 +7,10 @@ import java.util.zip.CRC32;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 
-/** What an archive may hold before it counts as one made to do harm. */
+/**
+ * What an archive may hold before it counts as one made to do harm. What its entries are called is no matter: none is
+ * ever written to a disk, and those that are not the score are neither unpacked nor changed.
+ */
 final class ZipBounds {
 
     /** Far above a score with its pictures and sounds. */
@@ -21,7 +24,7 @@ final class ZipBounds {
 
     private ZipBounds() {}
 
-    /** Refuses archives with too many entries, and with entries that share bytes or leave the archive. */
+    /** Refuses archives with too many entries, and with entries that share bytes. */
     static void check(List<ZipArchiveEntry> entries, long archiveBytes) throws ScoreException {
         if (entries.size() > MAX_ENTRIES) {
             throw new ScoreException("the archive holds " + entries.size() + " entries, more than the " + MAX_ENTRIES
@@ -29,7 +32,6 @@ final class ZipBounds {
         }
         long packed = 0;
         for (ZipArchiveEntry entry : entries) {
-            EntryPaths.requireInside(entry.getName());
             packed += entry.getCompressedSize();
         }
         if (packed > archiveBytes) {

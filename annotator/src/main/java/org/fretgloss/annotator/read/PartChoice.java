@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.fretgloss.annotator.config.Nearest;
 import org.fretgloss.annotator.file.ScoreException;
+import org.fretgloss.annotator.names.Nearest;
 
 /** Which part is the solo. */
 final class PartChoice {

@@ -3,12 +3,14 @@ package org.fretgloss.annotator.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
+import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
@@ -29,6 +31,8 @@ class BadInputTest {
                 file("empty.musicxml", new byte[0], "empty"),
                 file("text.musicxml", BadInput.text("hello, this is no score\n"), "no MusicXML"),
                 file("cut.musicxml", Arrays.copyOf(good, good.length / 2), "breaks off"),
+                file("noise.mxl", new byte[] {(byte) 0xC3, 3, (byte) 0xFE, 0, (byte) 0x8D}, "this is no MusicXML file"),
+                file("packed.musicxml", gzip(good), "this is no MusicXML file"),
                 file("page.xml", BadInput.text("<html><body/></html>"), "<html>"),
                 file("noscore.mxl", BadInput.archiveWithoutScore(), "META-INF/container.xml"),
                 file("missing.mxl", BadInput.archiveNaming("score.xml"), "'score.xml' is missing"),
@@ -76,11 +80,11 @@ class BadInputTest {
                 refused("a chord", "bar 2", file, "--chords", "A7 | Xq"),
                 refused("a form", "did you mean 'twelve-bar'", file, "--form", "twelve-bra A"),
                 refused("a form without key", "one value", file, "--form", "twelve-bar"),
-                refused("chords twice", "one of the two", file, "--form", "twelve-bar A", "--chords", "A7"),
+                refused("chords twice", "give only one", file, "--form", "twelve-bar A", "--chords", "A7"),
                 refused("a bar that is not there", "bars 1 to 9", file, "--chords", "A7", "--form-start", "77"),
                 refused("a form's start alone", "--form-start", file, "--form-start", "2"),
                 refused("a line", "did you mean 'box'", file, "--lines", "boxx"),
-                refused("no beats", "number of beats", file, "--space", "0"),
+                refused("no beats", "--space takes 1/2 to 64 beats", file, "--space", "0"),
                 refused("too many beats", "1/2 to 64", file, "--space", "999"),
                 refused("an option", "--bogus", file, "--bogus"));
         DynamicTest untouched = dynamicTest("what stood there stays", () -> {
@@ -97,6 +101,14 @@ class BadInputTest {
                 dynamicTest("unknown", () -> assertRefused("anotate", "anotate", GOOD.toString())),
                 dynamicTest("unknown rule", () -> assertRefused("did you mean 'bend'", "rules", "bnd")),
                 dynamicTest("strip nothing", () -> assertRefused("no such file", "strip", "nosuch.musicxml")));
+    }
+
+    private static byte[] gzip(byte[] content) throws IOException {
+        ByteArrayOutputStream packed = new ByteArrayOutputStream();
+        try (GZIPOutputStream out = new GZIPOutputStream(packed)) {
+            out.write(content);
+        }
+        return packed.toByteArray();
     }
 
     private DynamicTest file(String name, byte[] content, String line) {

@@ -155,7 +155,8 @@ class CheckCommandTest {
                 .contains("slip.corrections.toml: line 3: 'baar': there is no such key; did you mean 'bar'?");
 
         Files.writeString(corrections, "[[accepted\n");
-        assertThat(Session.run("check", score.toString()).err()).contains("slip.corrections.toml: line 1");
+        assertThat(Session.run("check", score.toString()).err())
+                .contains("slip.corrections.toml: line 1: this is not TOML; mend it after the pattern");
         Files.writeString(corrections, "[[accepted]]\nrule = \"tie\"\nbar = 9\n");
         assertThat(Session.run("check", score.toString()).err()).contains("line 3: 'bar': write it in quotation marks");
         Files.write(corrections, new byte[] {(byte) 0xff, (byte) 0xfe, 0x41});

@@ -12,7 +12,6 @@ import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
-import org.fretgloss.annotator.Fretgloss;
 import org.fretgloss.annotator.file.ScoreException;
 import org.fretgloss.annotator.file.ScoreFile;
 import org.fretgloss.annotator.generated.Mutant;
@@ -107,7 +106,7 @@ class CommandMutationTest {
             assertThat(filesBeside(score))
                     .as(mutant.toString())
                     .containsExactlyInAnyOrder(name(score), name(annotated), name(findings));
-            assertThat(strippedText(annotated)).as(mutant.toString()).isEqualTo(text(score));
+            assertStripsBack(mutant, annotated, score);
             assertThat(Files.readString(findings)).startsWith("{").endsWith("}\n");
         }
         return session;
@@ -131,20 +130,22 @@ class CommandMutationTest {
         return file.getFileName().toString();
     }
 
+    /** To its bytes; of an archive whose records are damaged, which are mended on the way, to its score's bytes. */
+    private static void assertStripsBack(Mutant mutant, Path annotated, Path score) throws IOException {
+        Path stripped = score.resolveSibling("stripped" + name(score).substring("solo".length()));
+        Session session = Session.run("strip", annotated.toString(), "-o", stripped.toString(), "--quiet");
+        assertThat(session.exit()).as(mutant + ": " + session.err()).isZero();
+        if (mutant.isPlain() || !mutant.harm().needsArchive()) {
+            assertThat(stripped).as(mutant.toString()).hasSameBinaryContentAs(score);
+        } else {
+            assertThat(text(stripped)).as(mutant.toString()).isEqualTo(text(score));
+        }
+        Files.delete(stripped);
+    }
+
     private static String text(Path score) {
         try {
             return ScoreFile.read(score).text();
-        } catch (ScoreException e) {
-            throw new AssertionError(score.toString(), e);
-        }
-    }
-
-    private static String strippedText(Path score) {
-        try {
-            return ScoreFile.of(
-                            score.toString(),
-                            Fretgloss.strip(ScoreFile.read(score)).bytes())
-                    .text();
         } catch (ScoreException e) {
             throw new AssertionError(score.toString(), e);
         }

@@ -39,14 +39,19 @@ class LimitsTest {
                 read("depth", bar(nested(200 - LEVELS_OUTSIDE))),
                 refused("depth", bar(nested(201 - LEVELS_OUTSIDE)), "nested more than 200", "bar 1"),
                 read("attributes", bar("<x" + attributes(500) + "/>")),
-                refused("attributes", bar("<x" + attributes(501) + "/>"), "more than any score needs"),
+                refused("attributes", bar("<x" + attributes(501) + "/>"), "more than 500 attributes", "line 1, bar 1"),
                 read("an attribute's length", bar("<x a='" + "y".repeat(1_000_000) + "'/>")),
                 refused(
                         "an attribute's length",
                         bar("<x a='" + "y".repeat(1_100_000) + "'/>"),
-                        "more than any score needs"),
+                        "an attribute of more than 1048576 characters",
+                        "line 1, bar 1"),
                 read("a text's length", bar("<x>" + "y".repeat(2_000_000) + "</x>")),
-                refused("a text's length", bar("<x>" + "y".repeat(34_000_000) + "</x>"), "more than any score needs"),
+                refused(
+                        "a text's length",
+                        bar("<x>" + "y".repeat(34_000_000) + "</x>"),
+                        "a text of more than",
+                        "line 1, bar 1"),
                 read("notes at once", bar(AGAIN.repeat(199))),
                 refused("notes at once", bar(AGAIN.repeat(400)), "more than 200 notes sound together", "bar 1"));
     }
@@ -84,10 +89,11 @@ class LimitsTest {
                                         text(bar(""))),
                                 false),
                         "container.xml' unpacks to more than 1 MB"),
-                read("an entry's path", archive(filled(Stream.of("pictures/..cover.png")))),
-                refused("an entry's path", archive(filled(Stream.of("../x"))), "outside itself, '../x'"),
-                refused("an entry's path", archive(filled(Stream.of("pictures/../../x"))), "outside itself"),
-                refused("an entry's path", archive(filled(Stream.of("/x"))), "outside itself"));
+                read("an entry's path", archive(filled(Stream.of("pictures/..cover.png", "../x", "a/../../x", "/x")))),
+                read("the score's path", Archives.zip(scoreAt("a/..b/score.xml"), false)),
+                refused("the score's path", Archives.zip(scoreAt("../x.xml"), false), "outside itself, '../x.xml'"),
+                refused("the score's path", Archives.zip(scoreAt("a/../../x.xml"), false), "outside itself"),
+                refused("the score's path", Archives.zip(scoreAt("/x.xml"), false), "outside itself"));
     }
 
     private DynamicTest read(String limit, String score) {
@@ -187,6 +193,10 @@ class LimitsTest {
         entries.put(Archives.CONTAINER, text(Archives.container("score.xml")));
         entries.putAll(more);
         return Archives.zip(entries, false);
+    }
+
+    private static Map<String, byte[]> scoreAt(String path) {
+        return Map.of(Archives.CONTAINER, text(Archives.container(path)), path, text(bar("")));
     }
 
     private static byte[] text(String text) {

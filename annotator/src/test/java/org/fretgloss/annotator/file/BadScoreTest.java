@@ -69,7 +69,7 @@ class BadScoreTest {
             refusalOf(whole.substring(0, end));
         }
         refusalOf(whole.substring(0, whole.indexOf("</note>")))
-                .hasMessage("the score breaks off at line 2 (in bar 1 of part P1); export or copy it again");
+                .hasMessage("the score breaks off at line 2, bar 1 of part P1; export or copy it again");
     }
 
     @Test

@@ -52,9 +52,9 @@ class MxlArchiveTest {
     void reading(boolean stored) throws Exception {
         ScoreFile file = ScoreFile.of("misnamed.xml", Archives.mxl(SCORE, stored));
 
-        assertThat(file.isCompressed()).isTrue();
+        assertThat(file.container()).isEqualTo(Container.COMPRESSED);
         assertThat(file.text()).isEqualTo(SCORE);
-        assertThat(ScoreFile.of("misnamed.mxl", utf8(SCORE)).isCompressed()).isFalse();
+        assertThat(ScoreFile.of("misnamed.mxl", utf8(SCORE)).container()).isEqualTo(Container.PLAIN);
     }
 
     @Test
@@ -184,7 +184,10 @@ class MxlArchiveTest {
         refused(zip("s.xml", SCORE, "t.musicxml", SCORE), CONTAINER);
         refused(zip("readme.txt", SCORE), CONTAINER);
         refused(zip(CONTAINER, "<container><rootfiles/></container>", "s.xml", SCORE), "names no score");
-        refused(zip(CONTAINER, "<container>", "s.xml", SCORE), CONTAINER, "damaged");
+        refused(zip(CONTAINER, "<container>", "s.xml", SCORE), CONTAINER + " breaks off at line 1");
+        refused(
+                zip(CONTAINER, "<container>\n<a></b>", "s.xml", SCORE),
+                CONTAINER + " is damaged at line 2: <a> is not closed before </b>");
         refused(zip(CONTAINER, container("t.xml"), "s.xml", SCORE), "'t.xml' is missing");
         refused(new byte[] {'P', 'K', 5, 6, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0}, CONTAINER);
     }
@@ -246,10 +249,24 @@ class MxlArchiveTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"../s.xml", "a/../../s.xml", "/s.xml", "C:/s.xml", "..\\s.xml", "\\s.xml"})
-    @DisplayName("a path that leaves the archive, in the container or as an entry")
+    @DisplayName("a container that names a path outside the archive is refused, though an entry has that name")
     void leavingPaths(String path) throws Exception {
-        refused(zip(CONTAINER, container(path), "s.xml", SCORE), "outside itself");
-        refused(zip(CONTAINER, container("s.xml"), "s.xml", SCORE, path, "x"), "outside itself");
+        refused(zip(CONTAINER, container(path), "s.xml", SCORE), "outside itself, '" + path + "'");
+        refused(zip(CONTAINER, container(path), "s.xml", SCORE, path, SCORE), "outside itself, '" + path + "'");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"../x", "a/../../x.png", "/x", "C:/x", "..\\x", "\\x"})
+    @DisplayName("another entry of such a name is carried over as its bytes are, and nothing is written anywhere")
+    void otherEntriesOutside(String path) throws Exception {
+        byte[] archive = zip(CONTAINER, container("s.xml"), path, "x", "s.xml", SCORE);
+        ScoreFile file = ScoreFile.of("a", archive);
+        String longer = ScoreTexts.partwise("<note/><note/>");
+
+        ScoreFile changed = ScoreFile.of("b", file.withText(longer));
+
+        assertThat(changed.text()).isEqualTo(longer);
+        assertThat(changed.withText(SCORE)).isEqualTo(archive);
     }
 
     @Test

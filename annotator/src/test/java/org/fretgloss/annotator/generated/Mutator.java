@@ -52,7 +52,7 @@ public final class Mutator {
         NUMBERS_EXTREME;
 
         /** Whether it is done to a compressed score's own bytes. */
-        boolean needsArchive() {
+        public boolean needsArchive() {
             return this == ARCHIVE_BYTES_FLIPPED || this == ARCHIVE_RECORDS_FLIPPED;
         }
     }

@@ -1,0 +1,51 @@
+package org.fretgloss.annotator.names;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.apache.commons.text.similarity.LevenshteinDistance;
+
+/** Helps where a name was misspelt: the nearest of those there are. */
+public final class Nearest {
+
+    /** A letter or two are a part of many names. */
+    private static final int ENOUGH_LETTERS = 3;
+
+    /** Of so many letters of the longer name one may be wrong: bnd and bend, but not foo and box. */
+    private static final int LETTERS_FOR_A_SLIP = 3;
+
+    private Nearest() {}
+
+    /** "did you mean 'dorian'?", or all the names where none is near. */
+    public static String hint(String given, Collection<String> known) {
+        return of(given, known)
+                .map(name -> "did you mean '" + name + "'?")
+                .orElse("there are: " + String.join(", ", known));
+    }
+
+    /**
+     * The name that was probably meant: the only one that it is a part of, or else the nearest; none where none is near.
+     */
+    public static Optional<String> of(String given, Collection<String> known) {
+        String wanted = simple(given);
+        List<String> longer = known.stream()
+                .filter(name ->
+                        wanted.length() >= ENOUGH_LETTERS && simple(name).contains(wanted))
+                .toList();
+        return longer.size() == 1 ? Optional.of(longer.get(0)) : nearest(wanted, known);
+    }
+
+    private static Optional<String> nearest(String wanted, Collection<String> known) {
+        LevenshteinDistance distance = LevenshteinDistance.getDefaultInstance();
+        return known.stream()
+                .min(Comparator.comparingInt(name -> distance.apply(wanted, simple(name))))
+                .filter(name -> distance.apply(wanted, simple(name))
+                        <= Math.max(wanted.length(), name.length()) / LETTERS_FOR_A_SLIP);
+    }
+
+    private static String simple(String name) {
+        return name.toLowerCase(Locale.ROOT).trim();
+    }
+}
