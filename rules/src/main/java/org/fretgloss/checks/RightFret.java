@@ -16,6 +16,9 @@ final class RightFret {
 
     private static final int SEVEN_NOTES = 7;
 
+    /** Semitones between neighbours of a pentatonic, at most. */
+    private static final int WIDEST_STEP = 3;
+
     private final Analysis analysis;
     private final Note note;
     private final StringFret at;
@@ -81,9 +84,20 @@ final class RightFret {
      */
     private Comparator<StringFret> likeliestFirst(Box box) {
         return Comparator.comparing((StringFret place) -> !isOfBox(box, place))
+                .thenComparing(place -> !runsThrough(place))
                 .thenComparing(place -> place.string() != at.string())
                 .thenComparing(place -> neighbours.stream().anyMatch(other -> other.heardMidi() == heard(place)))
                 .thenComparingInt(this::leap);
+    }
+
+    /** Whether the line would come by a step of a pentatonic and go on by one the same way. */
+    private boolean runsThrough(StringFret place) {
+        if (neighbours.size() < 2) {
+            return false;
+        }
+        int to = heard(place) - neighbours.get(0).heardMidi();
+        int from = neighbours.get(1).heardMidi() - heard(place);
+        return Integer.signum(to) * Integer.signum(from) > 0 && Math.max(Math.abs(to), Math.abs(from)) <= WIDEST_STEP;
     }
 
     private int leap(StringFret place) {
