@@ -30,6 +30,11 @@ final class WrongBox implements Rule {
     }
 
     @Override
+    public boolean needsFrets() {
+        return true;
+    }
+
+    @Override
     public Stream<Finding> examine(Analysis analysis, Settings settings) {
         Solo solo = analysis.solo();
         if (solo.notes().stream().filter(Note::isPitched).count() < ENOUGH_NOTES) {
