@@ -6,9 +6,9 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.analysis.Given;
@@ -106,7 +106,7 @@ public final class Fretgloss {
                 reading.carriers(),
                 examination.failures(),
                 Stream.concat(
-                                notices(score, plain, reading, analysis).stream(),
+                                notices(score, plain, reading, analysis, Inferred.frets(analysis)).stream(),
                                 composition.uncarried().stream().map(gloss -> uncarried(analysis, gloss)))
                         .toList());
         SelfCheck.verify(score, plain.text(), annotated.bytes());
@@ -130,9 +130,12 @@ public final class Fretgloss {
         Memory.requireRoomToRead(plain.text());
         Reading reading = ScoreReader.read(NoteScanner.over(plain.text()), request.part());
         Analysis analysis = analysed(reading, request.given());
-        Predicate<Rule> checks = rule -> rule.isCheck() && asked.test(rule);
+        boolean hasFrets = reading.solo().hasFrets();
+        Predicate<Rule> wanted = rule -> rule.isCheck() && asked.test(rule);
+        Predicate<Rule> checks = wanted.and(rule -> hasFrets || !rule.needsFrets());
         Examination examination = rulebook.examine(analysis, settings, checks);
-        Silenced silenced = Silenced.of(reading.solo(), examination.glosses(), ids(checks), request.corrections());
+        Silenced silenced =
+                Silenced.of(reading.solo(), examination.glosses(), Set.copyOf(ids(checks)), request.corrections());
         return new Checked(
                 score.name(),
                 analysis,
@@ -141,7 +144,12 @@ public final class Fretgloss {
                 silenced.stale(),
                 reading.carriers(),
                 examination.failures(),
-                notices(score, plain, reading, analysis));
+                notices(
+                        score,
+                        plain,
+                        reading,
+                        analysis,
+                        Inferred.unchecked(analysis, ids(wanted.and(checks.negate())))));
     }
 
     /** The rules at hand, in order. */
@@ -149,8 +157,8 @@ public final class Fretgloss {
         return rulebook.rules();
     }
 
-    private Set<String> ids(Predicate<Rule> wanted) {
-        return rulebook.rules().stream().filter(wanted).map(Rule::id).collect(Collectors.toSet());
+    private List<String> ids(Predicate<Rule> wanted) {
+        return rulebook.rules().stream().filter(wanted).map(Rule::id).toList();
     }
 
     /** Marks, and the doubts that the teacher has not let stand; hints are for whoever asks {@code check} for them. */
@@ -250,10 +258,12 @@ public final class Fretgloss {
                 + analysis.placeOf(gloss.finding().note()) + ": it stands in the findings only";
     }
 
-    private List<String> notices(ScoreFile score, Stripped plain, Reading reading, Analysis analysis) {
+    private List<String> notices(
+            ScoreFile score, Stripped plain, Reading reading, Analysis analysis, Optional<String> frets) {
         List<String> notices = new ArrayList<>(score.notices());
         notices.addAll(Edited.notices(plain));
         reading.notices().stream().map(Notice::text).forEach(notices::add);
+        frets.ifPresent(notices::add);
         notices.addAll(Inferred.notices(analysis, reading.backing()));
         analysis.form()
                 .filter(form -> form.progression().bars().size()

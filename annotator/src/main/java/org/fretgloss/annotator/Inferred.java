@@ -7,7 +7,6 @@ import java.util.function.Predicate;
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.analysis.Harmony;
 import org.fretgloss.annotator.read.Backing;
-import org.fretgloss.fingering.Fingering;
 import org.fretgloss.neck.Neck;
 import org.fretgloss.neck.Tuning;
 import org.fretgloss.solo.Note;
@@ -24,11 +23,6 @@ final class Inferred {
                     + (backing.parts().size() == 1 ? " plays" : " play")
                     + ", and marks that need a chord are less sure; --chords or --form give them");
         }
-        Fingering fingering = analysis.fingering();
-        if (!fingering.inferred().isEmpty()) {
-            notices.add(missing(fingering.written().notes())
-                    + ": they are inferred, and boxes and reaches are less sure; a tablature staff would settle them");
-        }
         Tuning tuning = analysis.solo().tuning();
         Predicate<Note> onTheNeck = note -> !Neck.placesOf(note.midi(), tuning).isEmpty();
         unplayable(
@@ -40,6 +34,35 @@ final class Inferred {
         unplayable(analysis, onTheNeck, "no string is left for ", "more notes sound together than one guitar plays")
                 .ifPresent(notices::add);
         return notices;
+    }
+
+    /** That strings and frets are the analysis's own; none where the score has them all. */
+    static Optional<String> frets(Analysis analysis) {
+        return missing(analysis)
+                .map(
+                        what -> what
+                                + ": they are inferred, and boxes and reaches are less sure; a tablature staff would settle them");
+    }
+
+    /**
+     * What proof-reading, which doubts no place that the score does not say, could not look at.
+     *
+     * @param leftOut the checks that were not asked
+     */
+    static Optional<String> unchecked(Analysis analysis, List<String> leftOut) {
+        return analysis.fingering().written().hasFrets()
+                ? missing(analysis).map(what -> what + ", and nothing is doubted for want of them")
+                : Optional.of(leftOut)
+                        .filter(names -> !names.isEmpty())
+                        .map(names ->
+                                "the score has no strings and frets, and these checks, which need them, were left out: "
+                                        + String.join(", ", names));
+    }
+
+    private static Optional<String> missing(Analysis analysis) {
+        return analysis.fingering().inferred().isEmpty()
+                ? Optional.empty()
+                : Optional.of(missing(analysis.fingering().written().notes()));
     }
 
     private static String missing(List<Note> written) {

@@ -116,6 +116,29 @@ public record Analysis(
                 : of(Fingering.asWritten(fingering.written()), homes, harmony, form);
     }
 
+    /**
+     * The same under the home that it would have if one note were not there: a slip must not make the scale that excuses it.
+     * Tonic and colour must stay, and with them the boxes.
+     *
+     * @return none where the home does not hang on the note, was stated by the user, or is not the only one
+     */
+    public Optional<Analysis> asIfUnheard(Note note) {
+        boolean isFound = homes.sections().size() == 1 && home().runnerUp().isPresent();
+        return isFound
+                ? Optional.of(HomeFinder.find(
+                                Passage.whole(solo(), phrasing, harmony, form).without(note)))
+                        .filter(other -> isSmaller(other.scale(), home().scale()))
+                        .map(other -> new Analysis(
+                                fingering, Homes.of(other), harmony, form, boxes, phrasing, silences, climax))
+                : Optional.empty();
+    }
+
+    private static boolean isSmaller(HomeScale one, HomeScale other) {
+        return one.tonic().chroma() == other.tonic().chroma()
+                && one.scale().hasMajorThird() == other.scale().hasMajorThird()
+                && one.scale().degrees().size() < other.scale().degrees().size();
+    }
+
     /** The home that the solo begins in, and mostly the only one. */
     public Home home() {
         return homes.first();

@@ -57,6 +57,16 @@ record Passage(
                 within.isEmpty() ? signature : within.get(0).bar().key());
     }
 
+    /** As if one note were not there. */
+    Passage without(Note note) {
+        return new Passage(
+                notes.stream().filter(other -> !other.equals(note)).toList(),
+                landings.stream().filter(other -> !other.equals(note)).toList(),
+                harmony,
+                statedKey,
+                signature);
+    }
+
     /** Everything that is heard in it, in order. */
     List<Heard> heard() {
         return notes.stream().flatMap(note -> Heard.of(note).stream()).toList();

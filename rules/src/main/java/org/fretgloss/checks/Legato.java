@@ -27,6 +27,11 @@ final class Legato implements Rule {
     }
 
     @Override
+    public boolean needsFrets() {
+        return true;
+    }
+
+    @Override
     public List<Option<?>> options() {
         return List.of(HAND);
     }

@@ -33,6 +33,11 @@ final class LikelyString implements Rule {
     }
 
     @Override
+    public boolean needsFrets() {
+        return true;
+    }
+
+    @Override
     public List<Option<?>> options() {
         return List.of(JUMP);
     }

@@ -1,11 +1,7 @@
 package org.fretgloss.checks;
 
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.analysis.HomeScale;
@@ -33,26 +29,32 @@ final class MeantOutside {
     /** The 2, 3 and 6, in semitones above the tonic. */
     private static final Set<Integer> MAJOR_COLOUR = Set.of(2, 4, 9);
 
-    /** Bars on either side in which a colour that is meant is heard again. */
-    private static final int BARS_NEAR = 2;
+    private static final int SEVENTH = 11;
+
+    private static final int SEVEN_NOTES = 7;
+
+    /** The 1, 2 and 5, in semitones above the tonic: where the 7 goes, or with what it makes the V. */
+    private static final Set<Integer> AFTER_SEVENTH = Set.of(0, 2, 7);
 
     /** How often a fret is played nearby that the hand is used to. */
     private static final int HABIT = 2;
+
+    /** How often a pitch sounds at most that is no habit of the solo. */
+    private static final int LONE = 2;
 
     private final Analysis analysis;
     private final OutsideJudge judge;
     private final Pauses pauses;
 
-    /** How often each pitch class sounds in the solo. */
-    private final Map<Integer, Long> soundings;
+    private final Soundings<Integer> pitchClasses;
+    private final Soundings<StringFret> places;
 
     MeantOutside(Analysis analysis) {
         this.analysis = analysis;
         this.judge = new OutsideJudge(analysis);
         this.pauses = Pauses.of(analysis.silences());
-        this.soundings = analysis.solo().notes().stream()
-                .filter(Note::isPitched)
-                .collect(Collectors.groupingBy(note -> Math.floorMod(note.heardMidi(), 12), Collectors.counting()));
+        this.pitchClasses = Soundings.of(analysis.solo(), note -> Optional.of(chroma(note)));
+        this.places = Soundings.of(analysis.solo(), Note::at);
     }
 
     /** Whether a note is outside, and nothing says that it is meant. What the scale holds is no slip, whatever it clashes with. */
@@ -64,7 +66,11 @@ final class MeantOutside {
     }
 
     private boolean isMeant(Note note, Verdict verdict) {
-        return isSlurred(note) || isInRun(note, verdict) || isOwnColour(note, verdict) || leadsIn(note, verdict);
+        return isSlurred(note)
+                || isInRun(note, verdict)
+                || isOwnColour(note, verdict)
+                || leadsIn(note, verdict)
+                || mayBeOfAnUnknownChord(note);
     }
 
     /** Nobody slurs to or from a slip of the eye. */
@@ -119,71 +125,42 @@ final class MeantOutside {
                 && target.beat().isWhole();
     }
 
-    /** Whether it sounds nowhere else in the solo, and stands beside a fret that is the hand's usual one there. */
+    /** Whether its pitch sounds nowhere else in the solo, and it stands beside a fret that the hand is used to. */
     private boolean isForeign(Note note) {
-        return !isHeardElsewhere(note) && standsBesideHabit(note);
+        return pitchClasses.inAll(chroma(note)) == 1 && standsBesideHabit(note);
     }
 
-    /** Whether the fret below or above is played again and again around it. */
+    /** Whether its fret is played nowhere else in the solo, and the one beside it again and again. */
+    private boolean isStray(Note note) {
+        return note.at().filter(at -> places.inAll(at) == 1).isPresent() && standsBesideHabit(note);
+    }
+
     private boolean standsBesideHabit(Note note) {
         return note.at().stream()
                 .flatMap(at -> Stream.of(-1, 1).map(way -> new StringFret(at.string(), at.fret() + way)))
-                .anyMatch(beside -> near(note)
-                                .filter(other ->
-                                        other.at().filter(beside::equals).isPresent())
-                                .count()
-                        >= HABIT);
+                .anyMatch(beside -> places.near(note, beside) >= HABIT);
     }
 
     /**
      * A usual added note of a blues moves on by step; the ♭5 of a minor home is heard again besides; the major colour of a
-     * minor home is heard as a whole.
+     * minor home is heard as a whole. A fret that strays from the hand's usual one is no colour.
      */
     private boolean isOwnColour(Note note, Verdict verdict) {
+        if (isStray(note)) {
+            return false;
+        }
         boolean movesOn =
                 after(note).filter(next -> isStep(interval(note, next))).isPresent();
-        if (verdict.kind() == OutsideKind.ADDED) {
-            return (movesOn && !isForeign(note)) || (isHeardNearby(note) && isOfMajorColour(note));
-        }
-        return isHeardNearby(note)
-                && (verdict.clash() || isOfMajorColour(note) || (minorDegree(note) == TRITONE && movesOn));
-    }
-
-    private boolean isHeardNearby(Note note) {
-        return near(note).anyMatch(other -> isSamePitchClass(note, other));
-    }
-
-    private boolean isHeardElsewhere(Note note) {
-        return soundings.getOrDefault(Math.floorMod(note.heardMidi(), 12), 0L) > 1;
-    }
-
-    private static boolean isSamePitchClass(Note one, Note other) {
-        return Math.floorMod(one.heardMidi() - other.heardMidi(), 12) == 0;
-    }
-
-    private Stream<Note> near(Note note) {
-        List<Note> notes = analysis.solo().notes();
-        Stream<Note> earlier = IntStream.iterate(note.index() - 1, i -> i >= 0, i -> i - 1)
-                .mapToObj(notes::get)
-                .takeWhile(other -> isNear(other, note));
-        Stream<Note> later =
-                notes.subList(note.index() + 1, notes.size()).stream().takeWhile(other -> isNear(note, other));
-        return Stream.concat(earlier, later).filter(Note::isPitched);
-    }
-
-    private static boolean isNear(Note earlier, Note later) {
-        return later.bar().index() - earlier.bar().index() <= BARS_NEAR;
+        boolean added = verdict.kind() == OutsideKind.ADDED && movesOn;
+        boolean heardAgain = verdict.clash() || isOfMajorColour(note) || (minorDegree(note) == TRITONE && movesOn);
+        return added || (heardAgain && pitchClasses.near(note, chroma(note)) > 1);
     }
 
     /** One of the 2, 3 and 6 over a minor home, where all three sound around it. */
     private boolean isOfMajorColour(Note note) {
+        int tonic = analysis.homeAt(note).scale().tonic().chroma();
         return MAJOR_COLOUR.contains(minorDegree(note))
-                && near(note)
-                                .map(this::minorDegree)
-                                .filter(MAJOR_COLOUR::contains)
-                                .distinct()
-                                .count()
-                        == MAJOR_COLOUR.size();
+                && MAJOR_COLOUR.stream().allMatch(degree -> pitchClasses.near(note, (tonic + degree) % 12) > 0);
     }
 
     /** Semitones above the tonic of a minor home; negative in a major one. */
@@ -192,6 +169,34 @@ final class MeantOutside {
         return home.scale().hasMajorThird()
                 ? -1
                 : home.degreeOf(note.heardMidi()).chroma();
+    }
+
+    /**
+     * Where no chord is known, a note may be a tone of one: heard oftener than twice it is doubted by nobody; nor is it
+     * where it comes by step and goes on by a semitone, nor as the 7 of a minor home of seven notes that goes to a tone of the V or home.
+     */
+    private boolean mayBeOfAnUnknownChord(Note note) {
+        return analysis.chordAt(note).isEmpty()
+                && (pitchClasses.inAll(chroma(note)) > LONE || leadsAnywhere(note) || isLeadingTone(note));
+    }
+
+    private boolean leadsAnywhere(Note note) {
+        return before(note).filter(before -> isStep(interval(before, note))).isPresent()
+                && after(note)
+                        .filter(after -> Math.abs(interval(note, after)) == 1)
+                        .isPresent();
+    }
+
+    private boolean isLeadingTone(Note note) {
+        return minorDegree(note) == SEVENTH
+                && analysis.homeAt(note).scale().scale().degrees().size() == SEVEN_NOTES
+                && after(note)
+                        .filter(after -> AFTER_SEVENTH.contains(minorDegree(after)))
+                        .isPresent();
+    }
+
+    private static int chroma(Note note) {
+        return Math.floorMod(note.heardMidi(), 12);
     }
 
     private Optional<Note> before(Note note) {

@@ -31,6 +31,11 @@ final class OctaveFret implements Rule {
     }
 
     @Override
+    public boolean needsFrets() {
+        return true;
+    }
+
+    @Override
     public Stream<Finding> examine(Analysis analysis, Settings settings) {
         Function<Note, Integer> stray = UsualOffset.strayFrom(analysis.solo());
         return analysis.solo().notes().stream().flatMap(note -> slip(analysis, note, stray.apply(note)).stream());

@@ -28,6 +28,11 @@ final class OffNeck implements Rule {
     }
 
     @Override
+    public boolean needsFrets() {
+        return true;
+    }
+
+    @Override
     public List<Option<?>> options() {
         return List.of(FRETS);
     }

@@ -23,6 +23,11 @@ final class PitchAgainstFret implements Rule {
     }
 
     @Override
+    public boolean needsFrets() {
+        return true;
+    }
+
+    @Override
     public Stream<Finding> examine(Analysis analysis, Settings settings) {
         Function<Note, Integer> stray = UsualOffset.strayFrom(analysis.solo());
         return analysis.solo().notes().stream()

@@ -40,6 +40,11 @@ final class ReachAndShift implements Rule {
     }
 
     @Override
+    public boolean needsFrets() {
+        return true;
+    }
+
+    @Override
     public List<Option<?>> options() {
         return List.of(SCALE_LENGTH, SPAN, SPEED);
     }

@@ -22,6 +22,11 @@ final class SameString implements Rule {
     }
 
     @Override
+    public boolean needsFrets() {
+        return true;
+    }
+
+    @Override
     public Stream<Finding> examine(Analysis analysis, Settings settings) {
         return analysis.solo().notes().stream()
                 .flatMap(note ->

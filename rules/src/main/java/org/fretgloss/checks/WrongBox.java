@@ -1,15 +1,11 @@
 package org.fretgloss.checks;
 
-import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.neck.Box;
-import org.fretgloss.neck.Neck;
 import org.fretgloss.neck.StringFret;
-import org.fretgloss.pitch.Scale;
 import org.fretgloss.rule.Finding;
 import org.fretgloss.rule.Line;
 import org.fretgloss.rule.Rule;
@@ -21,14 +17,12 @@ import org.fretgloss.solo.Solo;
 
 /**
  * A lone note outside the scale, the chord and the box's pattern, which one fret up or down, or the next string, would put
- * inside all three: the commonest slip of a transcriber's finger.
+ * inside: the commonest slip of a transcriber's finger.
  */
 final class WrongBox implements Rule {
 
     /** A handful of notes makes no scale to be outside of. */
     private static final int ENOUGH_NOTES = 12;
-
-    private static final int SEVEN_NOTES = 7;
 
     @Override
     public Line line() {
@@ -36,86 +30,58 @@ final class WrongBox implements Rule {
     }
 
     @Override
+    public boolean needsFrets() {
+        return true;
+    }
+
+    @Override
     public Stream<Finding> examine(Analysis analysis, Settings settings) {
-        if (analysis.solo().notes().stream().filter(Note::isPitched).count() < ENOUGH_NOTES) {
+        Solo solo = analysis.solo();
+        if (solo.notes().stream().filter(Note::isPitched).count() < ENOUGH_NOTES) {
             return Stream.of();
         }
         MeantOutside outside = new MeantOutside(analysis);
-        Function<Note, Integer> stray = UsualOffset.strayFrom(analysis.solo());
-        Repeats repeats = Repeats.of(analysis.solo());
-        return analysis.solo().notes().stream()
-                // where staff and tab disagree, the fret is doubted already
-                .filter(note -> stray.apply(note) == 0)
-                .filter(note -> Fretted.isPlain(note) && outside.isUnexplained(note))
-                .filter(note -> isAlone(analysis, outside, note) && !repeats.isPlayedTwice(note))
-                .flatMap(note -> meant(analysis, note).map(place -> found(analysis, note, place)).stream());
+        Predicate<Note> suspect = suspects(solo);
+        return Stream.concat(
+                solo.notes().stream().filter(suspect).flatMap(note -> doubt(analysis, outside, note).stream()),
+                ThinWitness.of(analysis)
+                        .filter(suspect)
+                        .flatMap(
+                                note -> analysis
+                                        .asIfUnheard(note)
+                                        .flatMap(other -> doubt(other, new MeantOutside(other), note))
+                                        .stream()));
     }
 
-    /** Notes outside side by side, a step apart, are a line of their own. */
-    private static boolean isAlone(Analysis analysis, MeantOutside outside, Note note) {
+    /** Plainly fretted and in no figure that is played twice; where staff and tab disagree, the fret is doubted already. */
+    private static Predicate<Note> suspects(Solo solo) {
+        var stray = UsualOffset.strayFrom(solo);
+        Repeats repeats = Repeats.of(solo);
+        return note -> Fretted.isPlain(note) && stray.apply(note) == 0 && !repeats.isPlayedTwice(note);
+    }
+
+    private static Optional<Finding> doubt(Analysis analysis, MeantOutside outside, Note note) {
+        return outside.isUnexplained(note)
+                ? new RightFret(analysis, note)
+                        .find()
+                        .filter(meant -> isAlone(analysis, outside, note, meant))
+                        .map(meant -> found(analysis, note, meant))
+                : Optional.empty();
+    }
+
+    /**
+     * Notes outside side by side, a step apart, are a line of their own; but not where the first would lead to the second,
+     * put right, by a semitone.
+     */
+    private static boolean isAlone(Analysis analysis, MeantOutside outside, Note note, StringFret meant) {
         Solo solo = analysis.solo();
-        return Stream.concat(solo.before(note).stream(), solo.after(note).stream())
+        int right = solo.tuning().midi(meant);
+        return Stream.concat(
+                        solo.before(note).filter(other -> Math.abs(other.heardMidi() - right) != 1).stream(),
+                        solo.after(note).stream())
                 .filter(Note::isPitched)
                 .filter(other -> Math.abs(other.heardMidi() - note.heardMidi()) <= MeantOutside.STEP)
                 .noneMatch(outside::isUnexplained);
-    }
-
-    private static Optional<StringFret> meant(Analysis analysis, Note note) {
-        StringFret at = note.at().orElseThrow();
-        Optional<Box> box = analysis.boxes().boxOf(note);
-        if (box.filter(inForce -> inForce.patternHolds(at)).isPresent()) {
-            return Optional.empty();
-        }
-        Scale scale = analysis.homeAt(note).scale().scale();
-        Stream<StringFret> candidates = Stream.of(
-                new StringFret(at.string(), at.fret() - 1),
-                new StringFret(at.string(), at.fret() + 1),
-                new StringFret(at.string() - 1, at.fret()),
-                new StringFret(at.string() + 1, at.fret()));
-        return candidates
-                .filter(place -> analysis.solo().tuning().hasString(place.string())
-                        && Neck.holds(place, analysis.solo().tuning()))
-                .filter(place ->
-                        box.filter(inForce -> holds(inForce, scale, place)).isPresent())
-                .filter(place -> isInside(analysis, note, place))
-                .min(likeliestFirst(analysis, note));
-    }
-
-    /** A box's pattern is pentatonic: under a larger scale all of its window is the hand's. */
-    private static boolean holds(Box box, Scale scale, StringFret place) {
-        return box.patternHolds(place) || (scale.degrees().size() >= SEVEN_NOTES && box.windowHolds(place));
-    }
-
-    private static boolean isInside(Analysis analysis, Note note, StringFret place) {
-        int midi = heard(analysis, note, place);
-        boolean chordTone = analysis.chordAt(note)
-                .filter(chord -> chord.contains(Math.floorMod(midi, 12)))
-                .isPresent();
-        return chordTone || analysis.homeAt(note).scale().contains(midi);
-    }
-
-    private static int heard(Analysis analysis, Note note, StringFret place) {
-        return analysis.solo().tuning().midi(place) + note.heardMidi() - note.midi();
-    }
-
-    /** The same string first; then a note that is not the neighbours' own, which a player would not have struck again. */
-    private static Comparator<StringFret> likeliestFirst(Analysis analysis, Note note) {
-        List<Note> neighbours = Stream.concat(
-                        analysis.solo().before(note).stream(), analysis.solo().after(note).stream())
-                .toList();
-        return Comparator.<StringFret>comparingInt(
-                        place -> place.string() == note.at().orElseThrow().string() ? 0 : 1)
-                .thenComparingInt(place ->
-                        neighbours.stream().anyMatch(other -> other.heardMidi() == heard(analysis, note, place))
-                                ? 1
-                                : 0)
-                .thenComparingInt(place -> leap(analysis, note, place, neighbours));
-    }
-
-    private static int leap(Analysis analysis, Note note, StringFret place, List<Note> neighbours) {
-        return neighbours.stream()
-                .mapToInt(other -> Math.abs(other.heardMidi() - heard(analysis, note, place)))
-                .sum();
     }
 
     private static Finding found(Analysis analysis, Note note, StringFret meant) {

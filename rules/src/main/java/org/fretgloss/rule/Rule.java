@@ -34,6 +34,14 @@ public interface Rule {
         return line() == Line.DOUBTS;
     }
 
+    /**
+     * Whether it has nothing to look at where no note has a string and a fret: then a check is left out, and the user is
+     * told so.
+     */
+    default boolean needsFrets() {
+        return false;
+    }
+
     /** The rule's own options, besides {@link #THRESHOLD}. */
     default List<Option<?>> options() {
         return List.of();

@@ -1,7 +1,13 @@
 package org.fretgloss.checks;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
 
+import java.time.Duration;
+import java.util.Random;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.fretgloss.analysis.Analysis;
 import org.fretgloss.page.SoloText;
 import org.fretgloss.rule.Settings;
 import org.junit.jupiter.api.Test;
@@ -41,5 +47,36 @@ class WrongBoxTest {
         SoloText solo = SoloText.parse("home: A mixolydian\nchords: A7 | D7\n"
                 + "| 4/7:1 3/6 2/5 3/7 | 2/5:1 3/6 1/5 3/7 | 4/7:1 3/6 2/5 3/7 | 2/7:1 3/6 1/5 3/7 |");
         assertThat(new WrongBox().examine(solo.analysis(), Settings.defaults())).isEmpty();
+    }
+
+    /** The ♭6 sounds in three bars and would make the home natural minor; without the one that leaps about it does not. */
+    @Test
+    void doubtsTheOneNoteThatALargerScaleHangsOn() {
+        SoloText solo = SoloText.parse("""
+                chords: Am7
+                | 4/7:1/2 3/5 3/7 2/5 2/8 1/5 2/8:1 | 2/5:1/2 2/6 2/8 1/5 2/8 2/5 3/7:1 | 4/7:1/2 3/4 3/5 3/7 3/5:2 |
+                | 2/8:1/2 1/5 1/8 1/5 2/6 1/8 1/5:1 | 2/8:1/2 2/5 3/7 3/5 4/7:2 | 3/5:1/2 3/7 2/5 2/8 1/5:2 | 4/7:4 |""");
+
+        assertThat(solo.analysis().home().scale()).hasToString("A natural minor");
+        assertThat(new WrongBox().examine(solo.analysis(), Settings.defaults()))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.note().bar().number()).isEqualTo("4"));
+    }
+
+    /** As many notes as a whole album, all in one bar: what is near a note is counted, not looked through. */
+    @Test
+    void takesItsTimeFromTheNotesAndNotFromTheirBars() {
+        int notes = 20_000;
+        Random random = new Random(1);
+        String line = IntStream.range(0, notes)
+                .mapToObj(i -> " %d/%d:1".formatted(1 + random.nextInt(5), 5 + random.nextInt(5)))
+                .collect(Collectors.joining());
+        Analysis analysis = SoloText.parse(
+                        "home: A minor pentatonic\nchords: A7\nmeter: " + notes + "/4\n|" + line + " |")
+                .analysis();
+
+        assertTimeout(
+                Duration.ofSeconds(5),
+                () -> new WrongBox().examine(analysis, Settings.defaults()).count());
     }
 }

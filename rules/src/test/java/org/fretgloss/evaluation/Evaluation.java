@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 /** Measures the analysis on data that nobody here wrote, and its speed. The README beside this file tells how, and whose data. */
 public final class Evaluation {
 
-    private static final List<Measurement> MEASUREMENTS = List.of(new Phrases(), new Keys(), new Tabs());
+    private static final List<Measurement> MEASUREMENTS = List.of(new Phrases(), new Keys(), new Tabs(), new Doubts());
 
     private static final String SPEED = "speed=";
 

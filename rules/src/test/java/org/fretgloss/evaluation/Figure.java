@@ -12,6 +12,6 @@ import java.util.Locale;
 record Figure(String what, double value, int cases) {
 
     String row() {
-        return String.format(Locale.ROOT, "| %s | %.3f | %d |", what, value, cases);
+        return String.format(Locale.ROOT, "| %s | %.4f | %d |", what, value, cases);
     }
 }

@@ -113,6 +113,9 @@ final class CheckCommand implements Callable<Integer> {
                 throw usage("'" + name + "' is no check; " + Nearest.hint(name, known));
             }
         }
+        if (fretgloss.rules().stream().noneMatch(rule -> rule.isCheck() && isAsked(rule))) {
+            throw usage("no check is left: what --only names, --skip leaves out");
+        }
         if (findings.target().isPresent() && scores.size() > 1) {
             throw usage("--findings takes the findings of one score: check the scores one by one");
         }

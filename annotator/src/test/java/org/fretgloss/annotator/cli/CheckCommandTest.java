@@ -103,6 +103,56 @@ class CheckCommandTest {
     }
 
     @Test
+    void namesACheckByAPartOfItsName() {
+        assertThat(Session.run("check", score.toString(), "--only", "octav").err())
+                .contains("'octav' is no check; did you mean 'octave-fret'?");
+        assertThat(Session.run("check", score.toString(), "--skip", "box").err())
+                .contains("'box' is no check; did you mean 'wrong-box'?");
+    }
+
+    /** "Nothing to doubt" would be said of a score that nobody has looked at. */
+    @Test
+    void refusesToAskNoCheckAtAll() {
+        Session session = Session.run("check", score.toString(), "--only", "tie", "--skip", "tie");
+        assertThat(session.exit()).isEqualTo(2);
+        assertThat(session.text()).isEmpty();
+        assertThat(session.err()).contains("no check is left");
+    }
+
+    @Test
+    void namesTheChecksThatNeedTheFretsThatAScoreLacks() throws IOException {
+        Path bare = folder.resolve("bare.musicxml");
+        Files.writeString(bare, Files.readString(CLEAN).replaceAll("<(string|fret)>\\d+</(string|fret)>", ""));
+        Session session = Session.run("check", bare.toString());
+        assertThat(session.exit()).isZero();
+        assertThat(session.err())
+                .contains("the score has no strings and frets, and these checks, which need them, were left out: "
+                        + "pitch-against-fret, octave-fret, off-neck, same-string, legato, reach-and-shift, wrong-box,"
+                        + " likely-string")
+                .doesNotContain("inferred");
+    }
+
+    /** Of the two that are asked, one needs no frets. */
+    @Test
+    void namesOnlyChecksThatWereAsked() throws IOException {
+        Path bare = folder.resolve("bare.musicxml");
+        Files.writeString(bare, Files.readString(CLEAN).replaceAll("<(string|fret)>\\d+</(string|fret)>", ""));
+        assertThat(Session.run("check", bare.toString(), "--only", "legato,tie").err())
+                .contains("were left out: legato\n");
+        assertThat(Session.run("check", bare.toString(), "--only", "tie").err()).doesNotContain("left out");
+        assertThat(Session.run("check", CLEAN.toString()).err()).doesNotContain("left out");
+    }
+
+    @Test
+    void saysThatNotesWithoutFretsAreNotComparedWithAny() throws IOException {
+        Path bare = folder.resolve("bare.musicxml");
+        Files.writeString(bare, Files.readString(CLEAN).replaceFirst("<string>\\d+</string>\\s*<fret>\\d+</fret>", ""));
+        assertThat(Session.run("check", bare.toString()).err())
+                .containsPattern(
+                        "string and fret are missing for 1 of \\d+ notes, and nothing is doubted for want of them");
+    }
+
+    @Test
     void writesFindingsThatProgramsRead() {
         Session session = Session.run("check", score.toString(), "--findings", "-");
         JsonArray findings =

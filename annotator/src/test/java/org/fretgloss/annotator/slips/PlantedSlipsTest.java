@@ -14,6 +14,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.fretgloss.annotator.Fretgloss;
+import org.fretgloss.annotator.Request;
 import org.fretgloss.annotator.file.ScoreException;
 import org.fretgloss.annotator.file.ScoreFile;
 import org.fretgloss.neck.StringFret;
@@ -65,19 +66,35 @@ class PlantedSlipsTest {
 
     @Test
     void areRareInCleanScores() {
-        int notes = 0;
-        int doubts = 0;
-        for (CleanScore score : SCORES) {
-            notes += score.expected().get("notes").getAsInt();
-            for (Gloss gloss : check(score, score.text(), Severity.WARNING, Set.of())) {
-                System.out.println(
-                        score + " bar " + gloss.finding().note().bar().number() + ": " + gloss.rule() + ": "
-                                + gloss.finding().explanation());
-                doubts++;
-            }
-        }
-        System.out.printf(Locale.ROOT, "clean: %d errors and warnings in %d notes%n", doubts, notes);
-        assertThat(500 * doubts).isLessThan(notes);
+        long doubts = SCORES.stream()
+                .mapToLong(score -> tell(score, check(score, score.text(), Severity.WARNING, Set.of())))
+                .sum();
+        System.out.printf(Locale.ROOT, "clean: %d errors and warnings in %d notes%n", doubts, notes());
+        assertThat(500 * doubts).isLessThan(notes());
+    }
+
+    /** Read without what the user says about home and form, so that many have no chord: more is doubted, but not much more. */
+    @Test
+    void areFewInCleanScoresThatNothingIsSaidAbout() {
+        long doubts = SCORES.stream()
+                .mapToLong(score -> tell(score, check(score, score.text(), Request.PLAIN, Severity.WARNING, Set.of())))
+                .sum();
+        System.out.printf(Locale.ROOT, "clean, nothing said: %d errors and warnings in %d notes%n", doubts, notes());
+        assertThat(250 * doubts).isLessThan(notes());
+    }
+
+    private static int notes() {
+        return SCORES.stream()
+                .mapToInt(score -> score.expected().get("notes").getAsInt())
+                .sum();
+    }
+
+    /** Prints doubts and counts them. */
+    private static int tell(CleanScore score, List<Gloss> doubts) {
+        doubts.forEach(gloss -> System.out.println(
+                score + " bar " + gloss.finding().note().bar().number() + ": " + gloss.rule() + ": "
+                        + gloss.finding().explanation()));
+        return doubts.size();
     }
 
     private static int asked(SlipKind kind) {
@@ -109,11 +126,15 @@ class PlantedSlipsTest {
     }
 
     private static List<Gloss> check(CleanScore score, String text, Severity least, Set<String> only) {
+        return check(score, text, score.request(), least, only);
+    }
+
+    private static List<Gloss> check(CleanScore score, String text, Request request, Severity least, Set<String> only) {
         try {
             return FRETGLOSS
                     .check(
                             ScoreFile.of(score.name(), text.getBytes(StandardCharsets.UTF_8)),
-                            score.request(),
+                            request,
                             rule -> only.isEmpty() || only.contains(rule.id()))
                     .from(least)
                     .glosses();
@@ -142,9 +163,7 @@ class PlantedSlipsTest {
                 slips.size(),
                 told,
                 suggested);
-        // 80 % is asked for; beyond this, what tells a slip from a note that is meant would raise false alarms in clean
-        // solos
-        assertThat(told).isGreaterThanOrEqualTo(leaving * 75 / 100);
+        assertThat(told).isGreaterThanOrEqualTo(leaving * 80 / 100);
         assertThat(suggested).isGreaterThanOrEqualTo(told * 80 / 100);
     }
 

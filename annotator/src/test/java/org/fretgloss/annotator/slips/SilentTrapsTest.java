@@ -1,16 +1,17 @@
 package org.fretgloss.annotator.slips;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.fretgloss.annotator.slips.TrapScore.TUNING;
+import static org.fretgloss.annotator.slips.TrapScore.bar;
+import static org.fretgloss.annotator.slips.TrapScore.bend;
+import static org.fretgloss.annotator.slips.TrapScore.doubts;
+import static org.fretgloss.annotator.slips.TrapScore.note;
+import static org.fretgloss.annotator.slips.TrapScore.plain;
+import static org.fretgloss.annotator.slips.TrapScore.score;
+import static org.fretgloss.annotator.slips.TrapScore.struck;
 
-import java.nio.charset.StandardCharsets;
-import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
-import org.fretgloss.analysis.Given;
-import org.fretgloss.annotator.Fretgloss;
-import org.fretgloss.annotator.Request;
 import org.fretgloss.annotator.file.ScoreException;
-import org.fretgloss.annotator.file.ScoreFile;
 import org.fretgloss.rule.Gloss;
 import org.fretgloss.rule.Severity;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,44 +24,6 @@ import org.junit.jupiter.params.provider.MethodSource;
  * What programs write here is common practice, no source.
  */
 class SilentTrapsTest {
-
-    private static final Fretgloss FRETGLOSS = Fretgloss.withFoundRules();
-
-    private static final String TUNING = staffTuning(1, "E", 2)
-            + staffTuning(2, "A", 2)
-            + staffTuning(3, "D", 3)
-            + staffTuning(4, "G", 3)
-            + staffTuning(5, "B", 3)
-            + staffTuning(6, "E", 4);
-
-    private static String staffTuning(int line, String step, int octave) {
-        return "<staff-tuning line=\"%d\"><tuning-step>%s</tuning-step><tuning-octave>%d</tuning-octave></staff-tuning>"
-                .formatted(line, step, octave);
-    }
-
-    /** On string 3, where frets 0, 2, 4, 5, 7, 9 and 10 are naturals. */
-    private static String note(String step, int octave, int fret, int quarters, String technical, String more) {
-        return struck("", step, octave, 3, fret, quarters, technical, more);
-    }
-
-    private static String struck(
-            String chord, String step, int octave, int string, int fret, int quarters, String technical, String more) {
-        return """
-                <note>%s<pitch><step>%s</step><octave>%d</octave></pitch><duration>%d</duration>%s<notations>\
-                <technical><string>%d</string><fret>%d</fret>%s</technical></notations></note>""".formatted(chord, step, octave, quarters, more, string, fret, technical);
-    }
-
-    private static String plain(String step, int octave, int fret, int quarters) {
-        return note(step, octave, fret, quarters, "", "");
-    }
-
-    private static String bend(String alter, String course) {
-        return "<bend><bend-alter>" + alter + "</bend-alter>" + course + "</bend>";
-    }
-
-    private static String bar(int number, String content) {
-        return "<measure number=\"" + number + "\">" + content + "</measure>";
-    }
 
     private static final String C_AND_D = plain("C", 4, 5, 2) + plain("D", 4, 7, 2);
 
@@ -85,6 +48,12 @@ class SilentTrapsTest {
                                                 .replace("<duration>2</duration>", "")
                                                 .replace("<note>", "<note><grace steal-time-previous=\"50\"/>")
                                         + plain("D", 4, 7, 2))),
+                Arguments.of(
+                        "a grace note with a length, which the note before it lacks",
+                        bar(2, half("C", 5, 1) + grace("C", 5, 1) + half("D", 7, 2))),
+                Arguments.of(
+                        "a grace note with a length, which the note after it lacks",
+                        bar(2, half("C", 5, 2) + grace("C", 5, 1) + half("D", 7, 1))),
                 Arguments.of(
                         "a tie that goes on in another voice",
                         bar(
@@ -139,6 +108,16 @@ class SilentTrapsTest {
                                         + note("C", 4, 5, 4, "", "<voice>2</voice>"))));
     }
 
+    /** Printed as a half note, however long the file says that it lasts. */
+    private static String half(String step, int fret, int quarters) {
+        return plain(step, 4, fret, quarters).replace("<notations>", "<type>half</type><notations>");
+    }
+
+    /** With a length, which a grace note cannot have. */
+    private static String grace(String step, int fret, int quarters) {
+        return plain(step, 4, fret, quarters).replace("<note>", "<note><grace/>");
+    }
+
     private static String hammer(String type) {
         return "<hammer-on type=\"" + type + "\" number=\"1\"/>";
     }
@@ -146,14 +125,16 @@ class SilentTrapsTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("traps")
     void staySilent(String name, String bars) throws ScoreException {
-        assertThat(doubts(score(bars), Severity.WARNING)).as(name).isEmpty();
+        assertThat(doubts(score(TUNING, C_AND_D, bars), Severity.WARNING))
+                .as(name)
+                .isEmpty();
     }
 
     /** The template itself raises no doubt, and a slip in it does. */
     @ParameterizedTest
     @MethodSource("slips")
     void slipsSpeak(String check, String bars) throws ScoreException {
-        assertThat(doubts(score(bars), Severity.WARNING))
+        assertThat(doubts(score(TUNING, C_AND_D, bars), Severity.WARNING))
                 .extracting(Gloss::rule)
                 .containsExactly(check);
     }
@@ -163,25 +144,18 @@ class SilentTrapsTest {
                 Arguments.of("bar-length", bar(2, plain("C", 4, 5, 3)) + bar(3, C_AND_D)),
                 Arguments.of("tie", bar(2, C_AND_D) + bar(3, note("C", 4, 5, 4, "", "<tie type=\"start\"/>"))),
                 Arguments.of("bend-width", bar(2, note("G", 3, 0, 4, bend("6", ""), ""))),
+                Arguments.of(
+                        "tie",
+                        bar(
+                                2,
+                                C_AND_D.replace("<notations>", "<tie type=\"start\"/><notations>")
+                                        .replaceFirst("(?s)(.*)<tie type=\"start\"/>", "$1<tie type=\"stop\"/>"))),
+                Arguments.of("bend-width", bar(2, note("D", 4, 7, 4, bend("0", "<release/>"), ""))),
+                Arguments.of(
+                        "bend-width",
+                        bar(2, note("D", 4, 7, 4, bend("2", "") + "<other-technical>1/2</other-technical>", ""))),
+                Arguments.of("off-neck", bar(2, plain("C", 4, -2, 4))),
+                Arguments.of("off-neck", bar(2, struck("", "C", 4, 8, 5, 4, "", ""))),
                 Arguments.of("same-string", bar(2, plain("C", 4, 5, 4) + struck("<chord/>", "D", 4, 3, 7, 4, "", ""))));
-    }
-
-    private static List<Gloss> doubts(String text, Severity least) throws ScoreException {
-        return FRETGLOSS
-                .check(
-                        ScoreFile.of("trap.musicxml", text.getBytes(StandardCharsets.UTF_8)),
-                        new Request(Optional.empty(), Given.NOTHING),
-                        rule -> true)
-                .from(least)
-                .glosses();
-    }
-
-    private static String score(String bars) {
-        return """
-                <score-partwise version="4.0"><part-list><score-part id="P1"><part-name>Guitar</part-name></score-part>\
-                </part-list><part id="P1"><measure number="1"><attributes><divisions>1</divisions>\
-                <time><beats>4</beats><beat-type>4</beat-type></time>\
-                <staff-details><staff-lines>6</staff-lines>%s</staff-details></attributes>%s</measure>%s</part>\
-                </score-partwise>""".formatted(TUNING, C_AND_D, bars);
     }
 }

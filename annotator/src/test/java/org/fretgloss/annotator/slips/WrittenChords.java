@@ -35,11 +35,13 @@ record WrittenChords(CleanScore score, NavigableMap<Long, Set<Integer>> tones) {
             "power", List.of(0, 7),
             "none", List.of());
 
-    /** The forms that the labels name, as semitones of each bar's root above the tonic and its kind. */
+    /** The forms that the labels name, as semitones of each root above the tonic and its kind; a stroke halves a bar. */
     private static final Map<String, List<String>> FORMS = Map.of(
             "twelve-bar", bars("0d 0d 0d 0d 5d 5d 0d 0d 7d 5d 0d 7d"),
             "quick-change", bars("0d 5d 0d 0d 5d 5d 0d 0d 7d 5d 0d 7d"),
-            "minor-twelve-bar", bars("0m 0m 0m 0m 5m 5m 0m 0m 8d 7d 0m 0m"));
+            "minor-twelve-bar", bars("0m 0m 0m 0m 5m 5m 0m 0m 8d 7d 0m 0m"),
+            "eight-bar", bars("0d 7d 5d 5d 0d 7d 0d 7d"),
+            "jazz-twelve-bar", bars("0d 5d 0d 0d 5d 5d 0d 9d 2m 7d 0d/9d 2m/7d"));
 
     private static final Pattern SYMBOL = Pattern.compile(
             "<root-step>([A-G])</root-step>(?:\\s*<root-alter>(-?1)</root-alter>)?.*?<kind[^>]*>([^<]*)</kind>",
@@ -79,7 +81,7 @@ record WrittenChords(CleanScore score, NavigableMap<Long, Set<Integer>> tones) {
     }
 
     private static void readLabels(CleanScore score, NavigableMap<Long, Set<Integer>> tones) {
-        List<Set<Integer>> round = round(score);
+        List<List<Set<Integer>>> round = round(score);
         if (round.isEmpty()) {
             return;
         }
@@ -87,12 +89,21 @@ record WrittenChords(CleanScore score, NavigableMap<Long, Set<Integer>> tones) {
         List<ScoreTimes.Bar> bars = score.times().bars();
         List<String> numbers = bars.stream().map(ScoreTimes.Bar::number).toList();
         for (int i = 0; i < bars.size(); i++) {
-            tones.put(bars.get(i).start(), round.get(Math.floorMod(i - numbers.indexOf(first), round.size())));
+            List<Set<Integer>> chords = round.get(Math.floorMod(i - numbers.indexOf(first), round.size()));
+            long start = bars.get(i).start();
+            tones.put(start, chords.get(0));
+            if (chords.size() > 1) {
+                tones.put(start + (endOf(i, bars) - start) / 2, chords.get(1));
+            }
         }
     }
 
+    private static long endOf(int bar, List<ScoreTimes.Bar> bars) {
+        return bar + 1 < bars.size() ? bars.get(bar + 1).start() : Long.MAX_VALUE;
+    }
+
     /** The chords of one round of the form, bar by bar; none where the labels name no form. */
-    private static List<Set<Integer>> round(CleanScore score) {
+    private static List<List<Set<Integer>>> round(CleanScore score) {
         List<String> options = StreamSupport.stream(
                         score.expected().getAsJsonArray("options").spliterator(), false)
                 .map(JsonElement::getAsString)
@@ -100,8 +111,8 @@ record WrittenChords(CleanScore score, NavigableMap<Long, Set<Integer>> tones) {
         if (options.contains("--chords")) {
             return Stream.of(options.get(options.indexOf("--chords") + 1).split("\\|"))
                     .map(String::strip)
-                    .map(name -> tones(
-                            NoteText.chroma(name.substring(0, 1)), name.contains("m") ? "minor-seventh" : "dominant"))
+                    .map(name -> List.of(tones(
+                            NoteText.chroma(name.substring(0, 1)), name.contains("m") ? "minor-seventh" : "dominant")))
                     .toList();
         }
         JsonElement form = score.expected().get("form");
@@ -112,9 +123,11 @@ record WrittenChords(CleanScore score, NavigableMap<Long, Set<Integer>> tones) {
         String key = named.get("key").getAsString();
         int tonic = NoteText.chroma(key.substring(0, 1)) - (key.endsWith("♭") ? 1 : 0);
         return FORMS.getOrDefault(named.get("name").getAsString(), List.of()).stream()
-                .map(bar -> tones(
-                        tonic + Integer.parseInt(bar.substring(0, 1)),
-                        bar.endsWith("m") ? "minor-seventh" : "dominant"))
+                .map(bar -> Stream.of(bar.split("/"))
+                        .map(chord -> tones(
+                                tonic + Integer.parseInt(chord.substring(0, 1)),
+                                chord.endsWith("m") ? "minor-seventh" : "dominant"))
+                        .toList())
                 .toList();
     }
 
