@@ -32,7 +32,8 @@ final class PartSources {
      *
      * @throws ScoreException if there are more of them than any score has
      */
-    static List<PartSource> of(@Nullable PartList list, List<ScorePartwise.Part> parts, Unread unread) throws ScoreException {
+    static List<PartSource> of(@Nullable PartList list, List<ScorePartwise.Part> parts, Unread unread)
+            throws ScoreException {
         if (parts.size() > MOST_PARTS) {
             throw new ScoreException("the score has " + parts.size() + " parts, and at most " + MOST_PARTS
                     + " are read; export the solo's part alone");
