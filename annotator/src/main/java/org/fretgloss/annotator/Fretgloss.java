@@ -105,9 +105,11 @@ public final class Fretgloss {
                 shown(glosses, composition.uncarried(), request.ascii()),
                 reading.carriers(),
                 examination.failures(),
-                Stream.concat(
+                Stream.of(
                                 notices(score, plain, reading, analysis, Inferred.frets(analysis)).stream(),
-                                composition.uncarried().stream().map(gloss -> uncarried(analysis, gloss)))
+                                composition.uncarried().stream().map(gloss -> uncarried(analysis, gloss)),
+                                withoutChordsLine(request, lines).stream())
+                        .flatMap(told -> told)
                         .toList());
         SelfCheck.verify(score, plain.text(), annotated.bytes());
         return annotated;
@@ -258,6 +260,13 @@ public final class Fretgloss {
                 + analysis.placeOf(gloss.finding().note()) + ": it stands in the findings only";
     }
 
+    private static Optional<String> withoutChordsLine(Request request, Set<Line> lines) {
+        return request.roman() && !lines.contains(Line.CHORDS)
+                ? Optional.of("Roman numerals stand on the line of chords, which is not written here;"
+                        + " ask for it with --add-lines chords")
+                : Optional.empty();
+    }
+
     private List<String> notices(
             ScoreFile score, Stripped plain, Reading reading, Analysis analysis, Optional<String> frets) {
         List<String> notices = new ArrayList<>(score.notices());
@@ -270,7 +279,7 @@ public final class Fretgloss {
                         > analysis.solo().bars().size())
                 .ifPresent(form -> notices.add(
                         "the progression has " + form.progression().bars().size() + " bars and the solo only "
-                                + analysis.solo().bars().size() + ": the rest of it is not used"));
+                                + analysis.solo().bars().size() + ": not all of it is used"));
         rulebook.refused()
                 .forEach(refused ->
                         notices.add("rules of " + refused.provider() + " were left out: " + refused.reason()));

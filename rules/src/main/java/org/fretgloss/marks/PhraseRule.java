@@ -53,10 +53,8 @@ final class PhraseRule implements Rule {
     }
 
     private static String explanation(Analysis analysis, Phrase phrase, PhraseName name) {
-        String begins = Places.inSolo(analysis, phrase.first())
-                + (phrase.afterBreath()
-                        ? "phrase " + name.text() + " begins."
-                        : "without a rest phrase " + name.text() + " begins.");
+        String begins = Places.inSolo(analysis, phrase.first()) + "phrase " + name.text()
+                + (phrase.afterBreath() ? " begins." : " begins, without a rest before it.");
         String varies = name.isVariant() ? " It takes up phrase " + name.letter() + " again." : "";
         String answers = name.answers()
                 .map(letter -> " It answers phrase " + letter + ": that one hangs in the air, this one comes to rest.")

@@ -62,7 +62,7 @@ final class Reach implements Rule {
 
     private static String explanation(Analysis analysis, Box box, Note note, int frets) {
         StringFret at = note.at().orElseThrow();
-        return "At %s string %d fret %d lies %d %s %s box %d (frets %d to %d): the hand leaves the box and comes back."
+        return "At %s string %d fret %d lies %d %s %s box %d (frets %d to %d): the hand reaches out of the box."
                 .formatted(
                         analysis.placeOf(note),
                         at.string(),

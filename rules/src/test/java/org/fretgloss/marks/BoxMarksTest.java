@@ -112,7 +112,7 @@ class BoxMarksTest {
             assertThat(reach.text()).contains("reach +2");
             assertThat(reach.explanation())
                     .isEqualTo("At bar 2 beat 4 string 1 fret 17 lies 2 frets above box 4 (frets 12 to 15): the hand"
-                            + " leaves the box and comes back.");
+                            + " reaches out of the box.");
         });
     }
 

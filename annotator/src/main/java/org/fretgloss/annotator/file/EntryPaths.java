@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
@@ -18,10 +19,22 @@ final class EntryPaths {
      * that nobody asks for does no harm: it is never unpacked, and its bytes are carried over as they are.
      */
     static void requireInside(String path) throws ScoreException {
-        boolean rooted = path.startsWith("/") || path.startsWith("\\") || path.matches("[A-Za-z]:.*");
-        if (rooted || Arrays.asList(path.split("[/\\\\]")).contains("..")) {
+        if (leadsOutside(path)) {
             throw new ScoreException("the archive names a file outside itself, '" + path + "'; export the score again");
         }
+    }
+
+    /** The first entry whose name leads out of the archive. */
+    static Optional<String> firstOutside(List<ZipArchiveEntry> entries) {
+        return entries.stream()
+                .map(EntryPaths::nameOf)
+                .filter(EntryPaths::leadsOutside)
+                .findFirst();
+    }
+
+    private static boolean leadsOutside(String path) {
+        boolean rooted = path.startsWith("/") || path.startsWith("\\") || path.matches("[A-Za-z]:.*");
+        return rooted || Arrays.asList(path.split("[/\\\\]")).contains("..");
     }
 
     /** The place of the entry of that path. Many archives spell names in UTF-8 without saying so. */

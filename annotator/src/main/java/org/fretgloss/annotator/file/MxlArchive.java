@@ -3,6 +3,7 @@ package org.fretgloss.annotator.file;
 import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -26,13 +27,13 @@ final class MxlArchive {
     private final byte[] bytes;
     private final int scoreIndex;
     private final byte[] score;
-    private final Optional<String> notice;
+    private final List<String> notices;
 
-    private MxlArchive(byte[] bytes, int scoreIndex, byte[] score, Optional<String> notice) {
+    private MxlArchive(byte[] bytes, int scoreIndex, byte[] score, List<String> notices) {
         this.bytes = bytes;
         this.scoreIndex = scoreIndex;
         this.score = score;
-        this.notice = notice;
+        this.notices = List.copyOf(notices);
     }
 
     /** Whether the bytes begin as a zip archive does, be it empty. */
@@ -54,11 +55,16 @@ final class MxlArchive {
                             .orElseThrow(() -> new ScoreException("this archive is no compressed score: it has no "
                                     + ContainerXml.ENTRY + "; export the score again"));
             byte[] score = ZipBounds.read(zip, entries.get(index), mostScoreBytes);
-            Optional<String> notice = container.isPresent()
-                    ? Optional.empty()
-                    : Optional.of("the archive has no " + ContainerXml.ENTRY + "; its only score, '"
-                            + EntryPaths.nameOf(entries.get(index)) + "', was read");
-            return new MxlArchive(bytes, index, score, notice);
+            List<String> notices = new ArrayList<>();
+            if (container.isEmpty()) {
+                notices.add("the archive has no " + ContainerXml.ENTRY + "; its only score, '"
+                        + EntryPaths.nameOf(entries.get(index)) + "', was read");
+            }
+            EntryPaths.firstOutside(entries)
+                    .ifPresent(path -> notices.add("the archive holds a file whose name leads out of it, '" + path
+                            + "'; it was not opened and stays in the copy, so look where the archive comes from"
+                            + " before you pass it on"));
+            return new MxlArchive(bytes, index, score, notices);
         } catch (IOException e) {
             throw new ScoreException("this compressed score is damaged or cut off; export or copy it again", e);
         }
@@ -79,9 +85,9 @@ final class MxlArchive {
         return score.clone();
     }
 
-    /** What the user should know: that no container says which entry the score is. */
-    Optional<String> notice() {
-        return notice;
+    /** What the user should know: that no container says which entry the score is, or that a name is suspicious. */
+    List<String> notices() {
+        return notices;
     }
 
     /** The whole archive with another score in the score's place, packed in the same way. */

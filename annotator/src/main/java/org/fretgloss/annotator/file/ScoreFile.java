@@ -24,8 +24,11 @@ public final class ScoreFile {
         this.name = name;
         this.archive = archive;
         this.decoded = decoded;
-        this.notices = Stream.of(misnamed(), archive.flatMap(MxlArchive::notice), decoded.contradiction())
-                .flatMap(Optional::stream)
+        this.notices = Stream.of(
+                        misnamed().stream(),
+                        archive.map(MxlArchive::notices).orElse(List.of()).stream(),
+                        decoded.contradiction().stream())
+                .flatMap(told -> told)
                 .toList();
     }
 

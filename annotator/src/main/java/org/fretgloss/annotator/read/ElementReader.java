@@ -76,6 +76,9 @@ final class ElementReader {
             notices.say(whyLeftOut(note), bar.number());
             return Optional.empty();
         }
+        if (place.isEmpty() && Numbers.isBroken(note.getPitch().getAlter())) {
+            notices.say("a pitch between two semitones is read as the one nearer to its letter", bar.number());
+        }
         Fraction onset = Exact.checked(bar.start().plus(placed.at()));
         Exact.checked(onset.plus(placed.duration()));
         return Optional.of(new NoteElement(

@@ -52,6 +52,11 @@ final class Numbers {
                 .orElse(0);
     }
 
+    /** Whether a number stands between two whole ones. */
+    static boolean isBroken(@Nullable BigDecimal number) {
+        return fraction(number).filter(value -> value.denominator() != 1).isPresent();
+    }
+
     private static Fraction positive(BigDecimal number) {
         BigDecimal rounded =
                 number.setScale(Math.min(MOST_PLACES, Math.max(number.scale(), 0)), RoundingMode.HALF_EVEN);

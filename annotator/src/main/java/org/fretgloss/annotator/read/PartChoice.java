@@ -25,12 +25,14 @@ final class PartChoice {
         if (wanted.isPresent()) {
             PartProfile part = find(parts, wanted.get().strip());
             if (!part.sounds()) {
-                throw new ScoreException(part.part().source().label() + " has no notes that sound with a pitch");
+                throw new ScoreException(
+                        part.part().source().label() + " has no notes that sound with a pitch and for a time");
             }
             return part.part();
         }
         if (sounding.isEmpty()) {
-            throw new ScoreException("the score has no notes that sound with a pitch: there is no solo to read");
+            throw new ScoreException(
+                    "the score has no notes that sound with a pitch and for a time: there is no solo to read");
         }
         PartProfile likeliest = sounding.stream()
                 .max(Comparator.comparingDouble(PartProfile::weight)

@@ -1,11 +1,11 @@
 package org.fretgloss.annotator.report;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.fretgloss.analysis.AddedNote;
 import org.fretgloss.analysis.Analysis;
@@ -109,14 +109,14 @@ public final class Summary {
         return names + " (" + source + ")";
     }
 
+    /** How often each mark is made, "3 × box": "box 3" would be the text of a mark. */
     private static String counts(List<Gloss> glosses) {
-        Map<String, Integer> counts = new LinkedHashMap<>();
+        Map<String, Integer> counts = new TreeMap<>();
         glosses.forEach(gloss -> counts.merge(gloss.rule(), 1, Integer::sum));
         return counts.isEmpty()
                 ? "nothing to mark"
                 : counts.entrySet().stream()
-                        .map(entry -> entry.getKey() + " " + entry.getValue())
-                        .sorted()
+                        .map(entry -> entry.getValue() + " × " + entry.getKey())
                         .collect(Collectors.joining(" · "));
     }
 }

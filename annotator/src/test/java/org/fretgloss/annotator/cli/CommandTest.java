@@ -123,6 +123,15 @@ class CommandTest {
     }
 
     @Test
+    void romanNumeralsWithoutALineToStandOnAreTold() {
+        assertThat(Session.run("annotate", score.toString(), "--roman").err())
+                .contains("Roman numerals", "--add-lines chords");
+        assertThat(Session.run("annotate", score.toString(), "--replace", "--form", FORM, "--roman")
+                        .err())
+                .doesNotContain("Roman numerals");
+    }
+
+    @Test
     void marksThatNeedAChordAreLeftOutWithoutOneAndTheUserIsToldOnce() throws IOException {
         Session session = Session.run("annotate", score.toString());
         assertThat(session.err().lines().filter(line -> line.contains("--chords")))

@@ -105,17 +105,17 @@ class PartChoiceTest {
                 .withMessageContaining("several parts are called 'Voice'");
         assertThatExceptionOfType(ScoreException.class)
                 .isThrownBy(() -> read(score(VOICE, DRUMS), "Drums"))
-                .withMessage("'Drums' has no notes that sound with a pitch");
+                .withMessage("'Drums' has no notes that sound with a pitch and for a time");
     }
 
     @Test
     void refusesAScoreWithoutNotes() {
         assertThatExceptionOfType(ScoreException.class)
                 .isThrownBy(() -> read(notation(rest(4 * QUARTER))))
-                .withMessageContaining("no notes that sound with a pitch");
+                .withMessageContaining("no notes that sound with a pitch and for a time");
         assertThatExceptionOfType(ScoreException.class)
                 .isThrownBy(() -> read(score(DRUMS)))
-                .withMessageContaining("no notes that sound with a pitch");
+                .withMessageContaining("no notes that sound with a pitch and for a time");
     }
 
     @Test
