@@ -25,7 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 class SmallMemoryTest {
 
     private static final int HEAP_MB = 64;
-    private static final int SECONDS = 60;
+    private static final int SECONDS = 180;
     private static final String NOTE =
             "<note><pitch><step>A</step><octave>4</octave></pitch><duration>1</duration></note>";
 
