@@ -136,7 +136,9 @@ public record Analysis(
     private static boolean isSmaller(HomeScale one, HomeScale other) {
         return one.tonic().chroma() == other.tonic().chroma()
                 && one.scale().hasMajorThird() == other.scale().hasMajorThird()
-                && one.scale().degrees().size() < other.scale().degrees().size();
+                && one.scale().degrees().size() < other.scale().degrees().size()
+                && one.scale().degrees().stream()
+                        .allMatch(degree -> other.scale().contains(degree.chroma()));
     }
 
     /** The home that the solo begins in, and mostly the only one. */

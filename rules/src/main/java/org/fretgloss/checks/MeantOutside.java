@@ -2,14 +2,13 @@ package org.fretgloss.checks;
 
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.analysis.HomeScale;
+import org.fretgloss.analysis.Melody;
 import org.fretgloss.analysis.OutsideJudge;
 import org.fretgloss.analysis.OutsideJudge.Verdict;
 import org.fretgloss.analysis.OutsideKind;
 import org.fretgloss.analysis.Pauses;
-import org.fretgloss.neck.StringFret;
 import org.fretgloss.solo.Attack;
 import org.fretgloss.solo.Note;
 
@@ -24,11 +23,6 @@ final class MeantOutside {
     /** Semitones of the widest step of a scale. */
     static final int STEP = 2;
 
-    private static final int TRITONE = 6;
-
-    /** The 2, 3 and 6, in semitones above the tonic. */
-    private static final Set<Integer> MAJOR_COLOUR = Set.of(2, 4, 9);
-
     private static final int SEVENTH = 11;
 
     private static final int SEVEN_NOTES = 7;
@@ -36,25 +30,26 @@ final class MeantOutside {
     /** The 1, 2 and 5, in semitones above the tonic: where the 7 goes, or with what it makes the V. */
     private static final Set<Integer> AFTER_SEVENTH = Set.of(0, 2, 7);
 
-    /** How often a fret is played nearby that the hand is used to. */
-    private static final int HABIT = 2;
-
     /** How often a pitch sounds at most that is no habit of the solo. */
     private static final int LONE = 2;
 
     private final Analysis analysis;
     private final OutsideJudge judge;
     private final Pauses pauses;
+    private final Melody melody;
 
     private final Soundings<Integer> pitchClasses;
-    private final Soundings<StringFret> places;
+    private final Habits habits;
+    private final Colours colours;
 
     MeantOutside(Analysis analysis) {
         this.analysis = analysis;
         this.judge = new OutsideJudge(analysis);
         this.pauses = Pauses.of(analysis.silences());
+        this.melody = Melody.of(analysis.solo());
         this.pitchClasses = Soundings.of(analysis.solo(), note -> Optional.of(chroma(note)));
-        this.places = Soundings.of(analysis.solo(), Note::at);
+        this.habits = new Habits(analysis.solo());
+        this.colours = new Colours(analysis, pitchClasses);
     }
 
     /** Whether a note is outside, and nothing says that it is meant. What the scale holds is no slip, whatever it clashes with. */
@@ -73,11 +68,13 @@ final class MeantOutside {
                 || mayBeOfAnUnknownChord(note);
     }
 
-    /** Nobody slurs to or from a slip of the eye. */
+    /** Nobody slurs to or from a slip of the eye; of a double stop each string goes its own way. */
     private boolean isSlurred(Note note) {
         return note.attack() != Attack.PICKED
                 || note.bend().isPresent()
-                || after(note).filter(next -> next.attack() != Attack.PICKED).isPresent();
+                || after(note).filter(next -> next.attack() != Attack.PICKED).isPresent()
+                || melody.after(note).stream()
+                        .anyMatch(next -> next.attack() != Attack.PICKED && next.sharesStringWith(note));
     }
 
     /** By steps one way, one of them a semitone; on a beat only where it leads to a chord tone. */
@@ -111,8 +108,10 @@ final class MeantOutside {
 
     /** From below: on one string the finger moves up a fret; across strings a foreign note is doubted. */
     private boolean isEntered(Note note, Note target) {
-        Note last =
-                after(note).filter(next -> !next.onset().equals(target.onset())).orElse(note);
+        Note last = melody.after(note).stream()
+                .findFirst()
+                .filter(next -> !next.onset().equals(target.onset()))
+                .orElse(note);
         return interval(last, target) == 1
                 && (last.index() != note.index() || note.sharesStringWith(target) || !isForeign(note));
     }
@@ -127,40 +126,17 @@ final class MeantOutside {
 
     /** Whether its pitch sounds nowhere else in the solo, and it stands beside a fret that the hand is used to. */
     private boolean isForeign(Note note) {
-        return pitchClasses.inAll(chroma(note)) == 1 && standsBesideHabit(note);
+        return pitchClasses.inAll(chroma(note)) == 1 && habits.isBesideOne(note);
     }
 
-    /** Whether its fret is played nowhere else in the solo, and the one beside it again and again. */
-    private boolean isStray(Note note) {
-        return note.at().filter(at -> places.inAll(at) == 1).isPresent() && standsBesideHabit(note);
-    }
-
-    private boolean standsBesideHabit(Note note) {
-        return note.at().stream()
-                .flatMap(at -> Stream.of(-1, 1).map(way -> new StringFret(at.string(), at.fret() + way)))
-                .anyMatch(beside -> places.near(note, beside) >= HABIT);
-    }
-
-    /**
-     * A usual added note of a blues moves on by step; the ♭5 of a minor home is heard again besides; the major colour of a
-     * minor home is heard as a whole. A fret that strays from the hand's usual one is no colour.
-     */
+    /** A usual added note of a blues moves on by step; a fret that strays from the hand's usual one is no colour of any kind. */
     private boolean isOwnColour(Note note, Verdict verdict) {
-        if (isStray(note)) {
-            return false;
-        }
         boolean movesOn =
                 after(note).filter(next -> isStep(interval(note, next))).isPresent();
-        boolean added = verdict.kind() == OutsideKind.ADDED && movesOn;
-        boolean heardAgain = verdict.clash() || isOfMajorColour(note) || (minorDegree(note) == TRITONE && movesOn);
-        return added || (heardAgain && pitchClasses.near(note, chroma(note)) > 1);
-    }
-
-    /** One of the 2, 3 and 6 over a minor home, where all three sound around it. */
-    private boolean isOfMajorColour(Note note) {
-        int tonic = analysis.homeAt(note).scale().tonic().chroma();
-        return MAJOR_COLOUR.contains(minorDegree(note))
-                && MAJOR_COLOUR.stream().allMatch(degree -> pitchClasses.near(note, (tonic + degree) % 12) > 0);
+        boolean isColour = (verdict.kind() == OutsideKind.ADDED && movesOn)
+                || (verdict.clash() && colours.isHeardAgain(note))
+                || colours.isOwn(note, movesOn);
+        return (movesOn && colours.isDorian(note)) || (isColour && !habits.strays(note));
     }
 
     /** Semitones above the tonic of a minor home; negative in a major one. */
@@ -173,7 +149,8 @@ final class MeantOutside {
 
     /**
      * Where no chord is known, a note may be a tone of one: heard oftener than twice it is doubted by nobody; nor is it
-     * where it comes by step and goes on by a semitone, nor as the 7 of a minor home of seven notes that goes to a tone of the V or home.
+     * where it comes by step and goes on by a semitone, nor as the 7 of a minor home of seven notes that goes to a tone of
+     * the V or home.
      */
     private boolean mayBeOfAnUnknownChord(Note note) {
         return analysis.chordAt(note).isEmpty()

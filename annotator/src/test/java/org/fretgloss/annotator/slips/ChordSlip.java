@@ -24,7 +24,7 @@ final class ChordSlip {
         int place =
                 (int) symbols.stream().filter(symbol -> symbol.onset() <= onset).count() - 1;
         if (place < 0
-                || !score.isOneStaff()
+                || !score.isWrittenOnce()
                 || score.text().indexOf("<part id") != score.text().lastIndexOf("<part id")) {
             return Optional.empty();
         }

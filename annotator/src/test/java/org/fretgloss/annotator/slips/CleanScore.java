@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.fretgloss.analysis.Given;
@@ -36,6 +37,8 @@ record CleanScore(
 
     private static final Pattern NOTE_OR_BAR =
             Pattern.compile("<measure\\b[^>]*number=\"([^\"]*)\"|<note\\b.*?</note>", Pattern.DOTALL);
+
+    private static final Pattern STEP = Pattern.compile("<step>.</step>");
 
     private static final Pattern DIVISIONS = Pattern.compile("<divisions>(\\d+)</divisions>");
 
@@ -84,18 +87,24 @@ record CleanScore(
         }
     }
 
-    /** Whether each note stands once, and not on two staves. */
-    boolean isOneStaff() {
-        return !text.contains("<staves>2");
+    /** Whether each note stands once: not on two staves, and not in two parts of which one writes what the other frets. */
+    boolean isWrittenOnce() {
+        List<String> parts = Stream.of(text.split("<part id"))
+                .skip(1)
+                .map(part ->
+                        STEP.matcher(part).results().map(MatchResult::group).collect(Collectors.joining()))
+                .filter(steps -> !steps.isEmpty())
+                .toList();
+        return !text.contains("<staves>2") && parts.stream().distinct().count() == parts.size();
     }
 
     boolean isOnePart() {
         return text.indexOf("<part id") == text.lastIndexOf("<part id");
     }
 
-    /** Whether a note is plainly struck, and written on one staff. */
+    /** Whether a note is plainly struck, and written once. */
     boolean isPlain(int index) {
-        return holds(index) && isOneStaff() && note(index).isPlain();
+        return holds(index) && isWrittenOnce() && note(index).isPlain();
     }
 
     /** Whether a finger stops the string for it besides. */

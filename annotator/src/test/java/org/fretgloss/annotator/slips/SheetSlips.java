@@ -12,7 +12,7 @@ final class SheetSlips {
     /** Takes a note away, or makes it twice as long. The first bar may be short, and is left out. */
     static Optional<Slip> barLength(CleanScore score, int note, Random random) {
         NoteText written = score.note(note);
-        return score.isOneStaff()
+        return score.isWrittenOnce()
                         && written.duration().isPresent()
                         && !written.has("chord")
                         && written.fret().isPresent()

@@ -3,8 +3,8 @@ package org.fretgloss.annotator.slips;
 import org.fretgloss.rule.Severity;
 
 /**
- * The slips that are planted: each into any note that it fits. Where a part has two staves that both tell the frets, a
- * slip on one of them is no slip for whoever reads the other; those are left out.
+ * The slips that are planted: each into any note that it fits. Where two staves or two parts write the same
+ * notes, a slip on one of them is no slip for whoever reads the other; those are left out.
  */
 enum SlipKind {
     PITCH_AGAINST_FRET("pitch-against-fret", Severity.ERROR, FretSlips::tabOnly),
