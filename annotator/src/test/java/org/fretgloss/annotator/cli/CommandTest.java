@@ -202,7 +202,7 @@ class CommandTest {
         assertThat(session.err())
                 .contains("home: A minor pentatonic, plus C♯ (3): 6 times, 1 of them bent from C")
                 .contains("chords: A7 D7 E7 (twelve-bar in A, from bar 3)")
-                .contains("bend 7")
+                .contains("7 × bend")
                 .contains("climax: 2 bars from bar 11")
                 .containsPattern("silence: \\d+ % of the solo");
         assertThat(session.out().size()).isZero();
