@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.zip.CRC32;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipFile;
+import org.apache.commons.compress.archivers.zip.ZipMethod;
 
 /**
  * What an archive may hold before it counts as one made to do harm. What its entries are called is no matter: none is
@@ -46,7 +47,7 @@ final class ZipBounds {
      * @param mostBytes the longest content that is read
      */
     static byte[] read(ZipFile zip, ZipArchiveEntry entry, int mostBytes) throws IOException, ScoreException {
-        if (!zip.canReadEntryData(entry)) {
+        if (!zip.canReadEntryData(entry) || !isOfUsualMethod(entry)) {
             throw new ScoreException(
                     "'" + entry.getName() + "' is encrypted or packed in an unusual way; export the score again");
         }
@@ -70,5 +71,10 @@ final class ZipBounds {
         CRC32 crc = new CRC32();
         crc.update(content);
         return crc.getValue();
+    }
+
+    /** What the standard's compressed files use, and all that can be put back as it was (W3C, MusicXML 4.0, .mxl). */
+    private static boolean isOfUsualMethod(ZipArchiveEntry entry) {
+        return entry.getMethod() == ZipMethod.STORED.getCode() || entry.getMethod() == ZipMethod.DEFLATED.getCode();
     }
 }

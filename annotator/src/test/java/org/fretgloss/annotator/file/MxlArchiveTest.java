@@ -247,6 +247,21 @@ class MxlArchiveTest {
         assertThat(ScoreFile.of("b", file.withText(longer)).text()).isEqualTo(longer);
     }
 
+    /** APPNOTE.TXT, 4.4.5: 8 is deflate, 9 an enhanced one, which what is read by it cannot be written back with. */
+    @Test
+    @DisplayName("a score that is packed by another method than deflate is refused")
+    void otherMethods() throws Exception {
+        byte[] archive = zip(CONTAINER, container("s.xml"), "s.xml", SCORE);
+        for (int i = 0; i < archive.length - 12; i++) {
+            boolean local = archive[i] == 'P' && archive[i + 1] == 'K' && archive[i + 2] == 3 && archive[i + 3] == 4;
+            boolean central = archive[i] == 'P' && archive[i + 1] == 'K' && archive[i + 2] == 1 && archive[i + 3] == 2;
+            if (local || central) {
+                archive[i + (local ? 8 : 10)] = 9;
+            }
+        }
+        refused(archive, "packed in an unusual way");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"../s.xml", "a/../../s.xml", "/s.xml", "C:/s.xml", "..\\s.xml", "\\s.xml"})
     @DisplayName("a container that names a path outside the archive is refused, though an entry has that name")
