@@ -17,14 +17,16 @@ final class KnownNumbers {
     /** Semitones of sharps and flats, as {@link Numbers#alteration} believes them. */
     private static final NumberShape ALTERATION = NumberShape.decimal(-3, 3);
 
-    private static final NumberShape LENGTH = NumberShape.decimal(0, 999_999_999);
+    /** Of a duration, in divisions. */
+    static final NumberShape LENGTH = NumberShape.decimal(0, 999_999_999);
+
     private static final NumberShape OCTAVE = NumberShape.whole(0, WrittenPitch.HIGHEST_OCTAVE);
     private static final NumberShape FIFTHS = NumberShape.whole(-Signatures.MOST_FIFTHS, Signatures.MOST_FIFTHS);
     private static final NumberShape STAFF = NumberShape.whole(1, Staves.MOST);
 
     /** Anything finer counts as nothing in {@link Numbers#fraction}. */
-    private static final NumberShape DIVISIONS =
-            NumberShape.decimal(new BigDecimal("0.000001"), BigDecimal.valueOf(999_999_999), "number above 0");
+    static final NumberShape DIVISIONS = NumberShape.decimal(
+            new BigDecimal("0.000001"), BigDecimal.valueOf(999_999_999), "number from 0.000001 to 999999999");
 
     /** In divisions, of which some programs count thousands in a quarter note. */
     private static final NumberShape OFFSET = NumberShape.decimal(
