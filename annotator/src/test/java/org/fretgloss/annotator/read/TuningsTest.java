@@ -103,7 +103,7 @@ class TuningsTest {
         assertThat(notices(score))
                 .contains(
                         "the tuning in the score says nothing of lines 1, 2, 3, 4, 5, so it is passed over (bar 1)",
-                        "the score does not say how the strings are tuned, so standard tuning is taken: E A D G B E");
+                        "the tuning in the score cannot be used, so standard tuning is taken: E A D G B E");
     }
 
     @ParameterizedTest
