@@ -148,7 +148,14 @@ final class KnownNumbers {
             "time", Map.of("number", use(STAFF, FIRST_STAFF)),
             "transpose", Map.of("number", use(STAFF, "so it is taken for all staves")));
 
+    private static final Map<String, String> REQUIRED = Map.of("pitch", "octave", "staff-tuning", "tuning-octave");
+
     private KnownNumbers() {}
+
+    /** The number without which an element says nothing that can be used, where it has such a one. */
+    static Optional<String> requiredIn(String element) {
+        return Optional.ofNullable(REQUIRED.get(element));
+    }
 
     /** What is wanted of the text of an element that stands in another; nothing where nobody reads it as a number. */
     static Optional<NumberUse> ofElement(String parent, String name) {
