@@ -67,9 +67,17 @@ class LosslessTest {
                         .toList());
 
         assertThat(all)
+                .containsPattern("<kind[^>]*>other</kind>")
                 .contains("score-timewise", "<grace", "<chord", "<tuplet", "<tied", "<repeat", "<harmony", "<lyric")
                 .contains("<release", "<pre-bend", "<with-bar", "<hammer-on", "<pull-off", "<slide", "<wavy-line")
-                .contains("<staves", "TAB", "implicit", "<play", "<identification/>", "<miscellaneous/>", "<m:note")
+                .contains(
+                        "<staves",
+                        "<sign>TAB</sign>",
+                        "implicit",
+                        "<play",
+                        "<identification/>",
+                        "<miscellaneous/>",
+                        "<m:note")
                 .contains(
                         "<forward",
                         "<cue",
@@ -79,8 +87,7 @@ class LosslessTest {
                         "<multiple-rest",
                         "<ending",
                         "<staff-tuning")
-                .contains(
-                        "<capo", "<transpose", "<clef-octave-change", "<frame", "<degree", "<bass", "<offset", "other")
+                .contains("<capo", "<transpose", "<clef-octave-change", "<frame", "<degree", "<bass", "<offset")
                 .contains("<glow", " glow=", "wobbly", "somewhat-blue", "print-object=\"no\"", "measure=\"yes\"")
                 .contains("<!DOCTYPE", "<!-- <note>", "<?keep", "CDATA", "&#", "&amp;", "\r\n", "\t<", "\r  <");
     }

@@ -31,7 +31,7 @@ class MutationTest {
     private static final Duration LONGEST = Duration.ofSeconds(20);
 
     /** Where it is: a line or a bar of the text. */
-    private static final Pattern A_PLACE = Pattern.compile("line \\d+|bar \\S+");
+    private static final Pattern A_PLACE = Pattern.compile("line \\d+|\\bbar '?[-\\dX]");
 
     /** Where damage is in an archive: in one of its entries, or in what keeps it together. */
     private static final Pattern IN_AN_ARCHIVE = Pattern.compile(

@@ -18,7 +18,12 @@ public final class Memory {
     /** The longest file and the longest score text that are read in any memory; a symphony needs a fifth of it. */
     private static final int MOST_BYTES = 1 << 27;
 
+    private static final String SMALLER = "; split the score, or export the solo's part alone";
+
     private static final String REMEDY = "; export the solo's part alone, or give more memory, as with JAVA_OPTS=-Xmx";
+
+    /** How much larger than the heap one must be to count as larger, for it never gives all that was asked for. */
+    private static final double MORE = 1.1;
 
     /**
      * Work that may need more memory than there is.
@@ -44,13 +49,33 @@ public final class Memory {
     }
 
     /**
-     * Refuses a score that is longer than {@link #mostBytes}.
+     * Refuses a score that is longer than {@link #mostBytes}, of which only so much is known.
      *
-     * @param bytes how long it is, as far as that is known
+     * @param atLeast how many bytes it has, if not more
      */
-    static ScoreException tooLong(long bytes) {
-        return new ScoreException("the score is longer than " + megabytes(mostBytes()) + ", the most that is read in "
-                + megabytes(heap()) + " of memory" + remedy(bytes * HEAP_BYTES_EACH));
+    static ScoreException tooLong(int atLeast) {
+        String refusal = "the score is longer than " + megabytes(mostBytes()) + ", the most that is read";
+        return new ScoreException(
+                atLeast > MOST_BYTES
+                        ? refusal + SMALLER
+                        : refusal + inMemory() + remedy((long) atLeast * HEAP_BYTES_EACH));
+    }
+
+    /**
+     * Makes sure that a score is no longer than {@link #mostBytes}.
+     *
+     * @param bytes how long it is
+     * @throws ScoreException if it is longer; the message tells how long it is, how long it may be and what to do
+     */
+    static void requireRoomFor(long bytes) throws ScoreException {
+        String refusal = "the score is " + megabytes(bytes + (1 << 20) - 1) + " long, and ";
+        if (bytes > MOST_BYTES) {
+            throw new ScoreException(refusal + megabytes(MOST_BYTES) + " are the most that is read" + SMALLER);
+        }
+        if (bytes > mostBytes()) {
+            throw new ScoreException(refusal + "at most " + megabytes(mostBytes()) + " are read" + inMemory()
+                    + remedy(bytes * HEAP_BYTES_EACH));
+        }
     }
 
     /**
@@ -112,9 +137,13 @@ public final class Memory {
         return Runtime.getRuntime().maxMemory();
     }
 
-    /** Names a heap in which so many bytes have room, in whole gigabytes. */
+    private static String inMemory() {
+        return " in " + megabytes(heap()) + " of memory";
+    }
+
+    /** Names a heap that is larger than this one and in which so many bytes have room, in whole gigabytes. */
     private static String remedy(long needed) {
-        double bytes = (needed + BASE) / SHARE;
+        double bytes = Math.max((needed + BASE) / SHARE, MORE * heap());
         return REMEDY + ((long) (bytes / (1L << 30)) + 1) + "g";
     }
 

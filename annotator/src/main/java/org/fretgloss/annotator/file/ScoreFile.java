@@ -45,6 +45,7 @@ public final class ScoreFile {
             throw new ScoreException("there is no such file");
         }
         try (InputStream in = Files.newInputStream(path)) {
+            Memory.requireRoomFor(Files.size(path));
             return read(path.toString(), in);
         } catch (IOException e) {
             throw new ScoreException("the file cannot be read: " + IoReason.of(e), e);

@@ -1,11 +1,11 @@
 package org.fretgloss.annotator.read;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.fretgloss.solo.Technique;
@@ -24,15 +24,21 @@ record BendDialect(boolean heights, boolean restates) {
 
     /** A part's strokes with their bends as the reference has them, each staff read by its own dialect. */
     static List<Stroke> understood(List<Stroke> written) {
-        int votes = votes(bent(written));
-        Map<Integer, BendDialect> dialects = new HashMap<>();
-        written.stream()
-                .collect(Collectors.groupingBy(Stroke::staff))
-                .forEach((staff, strokes) -> dialects.put(staff, of(bent(strokes), votes)));
+        Map<Integer, BendDialect> dialects = ofStaves(written);
         return written.stream()
                 .map(stroke ->
                         Objects.requireNonNull(dialects.get(stroke.staff())).translated(stroke))
                 .toList();
+    }
+
+    /** The dialect of each staff of a part. */
+    static Map<Integer, BendDialect> ofStaves(List<Stroke> written) {
+        int votes = votes(bent(written));
+        Map<Integer, BendDialect> dialects = new TreeMap<>();
+        written.stream()
+                .collect(Collectors.groupingBy(Stroke::staff))
+                .forEach((staff, strokes) -> dialects.put(staff, of(bent(strokes), votes)));
+        return dialects;
     }
 
     private static BendDialect of(List<Stroke> bent, int votesOfPart) {

@@ -47,7 +47,7 @@ final class ChordReader {
         private static final NoChord SAID = new NoChord(Optional.empty());
 
         private static NoChord unread(String symbol) {
-            return new NoChord(Optional.of(symbol + " ends the chord before it"));
+            return new NoChord(Optional.of(symbol + " is no chord that can be told: from there on there is none"));
         }
     }
 

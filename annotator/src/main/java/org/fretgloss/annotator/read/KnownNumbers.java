@@ -17,14 +17,16 @@ final class KnownNumbers {
     /** Semitones of sharps and flats, as {@link Numbers#alteration} believes them. */
     private static final NumberShape ALTERATION = NumberShape.decimal(-3, 3);
 
-    private static final NumberShape LENGTH = NumberShape.decimal(0, 999_999_999);
+    /** Of a duration, in divisions. */
+    static final NumberShape LENGTH = NumberShape.decimal(0, 999_999_999);
+
     private static final NumberShape OCTAVE = NumberShape.whole(0, WrittenPitch.HIGHEST_OCTAVE);
     private static final NumberShape FIFTHS = NumberShape.whole(-Signatures.MOST_FIFTHS, Signatures.MOST_FIFTHS);
     private static final NumberShape STAFF = NumberShape.whole(1, Staves.MOST);
 
     /** Anything finer counts as nothing in {@link Numbers#fraction}. */
-    private static final NumberShape DIVISIONS =
-            NumberShape.decimal(new BigDecimal("0.000001"), BigDecimal.valueOf(999_999_999), "number above 0");
+    static final NumberShape DIVISIONS = NumberShape.decimal(
+            new BigDecimal("0.000001"), BigDecimal.valueOf(999_999_999), "number from 0.000001 to 999999999");
 
     /** In divisions, of which some programs count thousands in a quarter note. */
     private static final NumberShape OFFSET = NumberShape.decimal(
@@ -146,7 +148,14 @@ final class KnownNumbers {
             "time", Map.of("number", use(STAFF, FIRST_STAFF)),
             "transpose", Map.of("number", use(STAFF, "so it is taken for all staves")));
 
+    private static final Map<String, String> REQUIRED = Map.of("pitch", "octave", "staff-tuning", "tuning-octave");
+
     private KnownNumbers() {}
+
+    /** The number without which an element says nothing that can be used, where it has such a one. */
+    static Optional<String> requiredIn(String element) {
+        return Optional.ofNullable(REQUIRED.get(element));
+    }
 
     /** What is wanted of the text of an element that stands in another; nothing where nobody reads it as a number. */
     static Optional<NumberUse> ofElement(String parent, String name) {

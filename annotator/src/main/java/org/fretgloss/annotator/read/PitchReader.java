@@ -101,9 +101,10 @@ final class PitchReader {
             return false;
         }
         if (at.fret() < 0 || at.fret() > HIGHEST_FRET) {
+            String where = at.fret() < 0 ? " lies below the nut" : " is beyond the neck";
             notices.say(
-                    "fret beyond the neck",
-                    "fret " + at.fret() + " is beyond the neck, so its string and fret are passed over",
+                    "fret" + where,
+                    "fret " + at.fret() + where + ", so its string and fret are passed over",
                     bar(stroke));
             return false;
         }

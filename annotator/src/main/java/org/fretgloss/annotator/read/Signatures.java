@@ -31,6 +31,10 @@ final class Signatures {
     private Fraction divisions;
     private Optional<Meter> meter = Optional.empty();
     private KeySignature key = KeySignature.NONE;
+
+    /** Whether a time signature, or the sign for none, has been read. */
+    private boolean isSigned;
+
     private boolean repeatsBars;
 
     /**
@@ -99,16 +103,18 @@ final class Signatures {
     private void declare(Time time, String bar) {
         if (Meters.isFree(time)) {
             meter = Optional.empty();
+            isSigned = true;
             return;
         }
         Optional<Meter> read = Meters.read(time);
         if (read.isPresent()) {
             meter = read;
+            isSigned = true;
         } else {
+            String instead = isSigned ? "the one before it stays in force" : "it is passed over";
             notices.say(
-                    "time signature",
-                    "the time signature " + Notices.quoted(Meters.written(time))
-                            + " cannot be read, so the one before it stays in force",
+                    "time signature: " + instead,
+                    "the time signature " + Notices.quoted(Meters.written(time)) + " cannot be read, so " + instead,
                     bar);
         }
     }

@@ -29,6 +29,11 @@ final class StrangeKinds {
                 bar);
     }
 
+    /** A number that its element must hold is missing. */
+    void tellMissing(String name, String bearer, NumberUse use, String bar) {
+        numbers.say("<" + name + "> is missing from <" + bearer + ">, " + use.instead(), bar);
+    }
+
     /** A part has no bar. */
     void tellPart(String id) {
         numbers.say("the part " + Notices.quoted(id)

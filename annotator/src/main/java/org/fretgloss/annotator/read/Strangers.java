@@ -3,6 +3,7 @@ package org.fretgloss.annotator.read;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -26,11 +27,11 @@ final class Strangers extends StreamReaderDelegate {
     /** Longer than any value that is understood. */
     private static final int LONGEST_TEXT = 80;
 
-    /** An element, and which of its numbers so far cannot be used. */
-    private record Open(String name, ElementModel model, Map<String, String> unread) {
+    /** An element, which of its numbers so far cannot be used, and which that it must hold it holds. */
+    private record Open(String name, ElementModel model, Map<String, String> unread, Set<String> held) {
 
         Open(String name, ElementModel model) {
-            this(name, model, new HashMap<>());
+            this(name, model, new HashMap<>(), new HashSet<>());
         }
     }
 
@@ -131,9 +132,20 @@ final class Strangers extends StreamReaderDelegate {
         String written = text.toString();
         whereabouts.end(name, written);
         value(written, ended.model().values(), " of <" + name + ">");
+        KnownNumbers.requiredIn(name)
+                .filter(number -> !ended.held().contains(number))
+                .ifPresent(number -> missing(number, ended));
         Open parent = open.element();
+        KnownNumbers.requiredIn(parent.name()).filter(name::equals).ifPresent(parent.held()::add);
         KnownNumbers.ofElement(parent.name(), name)
                 .ifPresent(use -> number(use, written, parent, name, "<" + name + ">"));
+    }
+
+    /** Data binding would read 0. */
+    private void missing(String number, Open bearer) {
+        KnownNumbers.ofElement(bearer.name(), number)
+                .ifPresent(use -> kinds.tellMissing(number, bearer.name(), use, whereabouts.place()));
+        bearer.unread().put(number, "");
     }
 
     private void number(NumberUse use, String written, Open bearer, String name, String where) {

@@ -92,10 +92,13 @@ final class TimelineReader {
                 notices.say("a voice that would begin before its bar begins with it", bar.label());
             }
         } else if (item instanceof Forward forward) {
-            refuse(forward, "duration", "the duration %s of a gap cannot be read");
+            refuse(forward, "duration", "the duration %s of a gap is no " + KnownNumbers.LENGTH.name());
             clock.forward(length(forward.getDuration()));
         } else if (item instanceof Attributes declared) {
-            refuse(declared, "divisions", "the divisions of a quarter note are %s, which is no number above 0");
+            refuse(
+                    declared,
+                    "divisions",
+                    "the divisions of a quarter note are %s, which is no " + KnownNumbers.DIVISIONS.name());
             signatures.declare(declared, bar.label());
             bar.declared(signatures);
             attributes.add(new Placed<>(declared, bar.index(), clock.now()));
@@ -177,7 +180,10 @@ final class TimelineReader {
         Optional<Fraction> told =
                 OpenBar.isWholeBarRest(note) ? signatures.meter().map(Meter::barLength) : Lengths.printed(note);
         if (told.isEmpty()) {
-            refuse(note, "duration", "the duration %s of a note cannot be read, and no note value is printed");
+            refuse(
+                    note,
+                    "duration",
+                    "the duration %s of a note is no " + KnownNumbers.LENGTH.name() + ", and no note value is printed");
         }
         return told.orElse(Fraction.ZERO);
     }

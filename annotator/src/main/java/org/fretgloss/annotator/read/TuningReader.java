@@ -101,8 +101,15 @@ final class TuningReader {
         return declared.keySet().stream()
                 .flatMap(moment -> tuningFrom(moment).stream())
                 .findFirst()
-                .orElseGet(() -> UndeclaredTuning.of(staves.tablatureLines(), capo, strokes, notices))
+                .orElseGet(() ->
+                        new UndeclaredTuning(declaresAnything(), notices).of(staves.tablatureLines(), capo, strokes))
                 .withCapo(capo);
+    }
+
+    /** Whether there is a tuning in the score, be it none that can be used. */
+    private boolean declaresAnything() {
+        return staves.details().stream()
+                .anyMatch(placed -> !placed.item().getStaffTuning().isEmpty());
     }
 
     private boolean saysOfACapo() {

@@ -19,7 +19,20 @@ final class UndeclaredTuning {
     /** Fewer notes may all be slips. */
     private static final int NOTES_THAT_TELL = 4;
 
-    private UndeclaredTuning() {}
+    private final String unsaid;
+    private final Notices notices;
+
+    /**
+     * Looks for a tuning where none can be used.
+     *
+     * @param passedOver whether the score has a tuning that was passed over
+     */
+    UndeclaredTuning(boolean passedOver, Notices notices) {
+        this.unsaid = passedOver
+                ? "the tuning in the score cannot be used"
+                : "the score does not say how the strings are tuned";
+        this.notices = notices;
+    }
 
     /**
      * The tuning that fits best.
@@ -27,7 +40,7 @@ final class UndeclaredTuning {
      * @param lines how many lines the tablature has, if it says so
      * @param capo the declared capo, which the tuning does not get
      */
-    static Tuning of(OptionalInt lines, int capo, List<Stroke> strokes, Notices notices) {
+    Tuning of(OptionalInt lines, int capo, List<Stroke> strokes) {
         int used = strokes.stream()
                 .flatMap(stroke -> stroke.place().stream())
                 .map(StringFret::string)
@@ -43,7 +56,6 @@ final class UndeclaredTuning {
                 .filter(named -> fits(named.tuning().withCapo(capo), strokes))
                 .findFirst()
                 .filter(named -> !named.tuning().equals(standard));
-        String unsaid = "the score does not say how the strings are tuned";
         fitting.ifPresentOrElse(
                 named -> notices.say(
                         unsaid + "; the notes fit " + named.name() + ": " + NamedTuning.strings(named.tuning())),

@@ -36,6 +36,49 @@ class InsertedElementsTest {
         assertThat(InsertedElements.between("<a/>", "<a/>" + whole)).containsExactly(whole);
     }
 
+    @Test
+    void knowsThemWithThePrefixOfTheScore() {
+        String lyric =
+                LYRIC.replace("</", "</m:").replaceAll("<(?=[a-z])", "<m:").replace("m:m:", "m:");
+
+        assertThat(InsertedElements.between(ORIGINAL, with(lyric))).containsExactly(lyric);
+    }
+
+    @Test
+    void knowsAnEmptyTagThatWasOpened() {
+        String field = "<miscellaneous-field name=\"fretgloss\">{}</miscellaneous-field>";
+
+        assertThat(InsertedElements.between(
+                        "<a><miscellaneous /></a>", "<a><miscellaneous >" + field + "</miscellaneous></a>"))
+                .hasSize(1);
+        assertThatThrownBy(() ->
+                        InsertedElements.between("<a><miscellaneous/></a>", "<a><miscellaneous>\n</miscellaneous></a>"))
+                .isInstanceOf(AssertionError.class);
+    }
+
+    @Test
+    void takesWhiteSpaceForTheOriginalsWhereItIs() {
+        String lyric = LYRIC.strip();
+
+        assertThat(InsertedElements.between("<b/> </a>", "<b/> " + lyric + "</a>"))
+                .containsExactly(lyric);
+        assertThat(InsertedElements.between("<b/> </a>", "<b/>" + lyric + " </a>"))
+                .containsExactly(lyric);
+        assertThatThrownBy(() -> InsertedElements.between("<b/></a>", "<b/>" + lyric + " </a>"))
+                .isInstanceOf(AssertionError.class);
+    }
+
+    @Test
+    void refusesAChangedLetterThatComesAgainInWhatWasInserted() {
+        for (int i = 0; i < ORIGINAL.indexOf("</type>"); i++) {
+            String changed =
+                    new StringBuilder(with(LYRIC)).replace(i, i + 1, "?").toString();
+
+            assertThatThrownBy(() -> InsertedElements.between(ORIGINAL, changed))
+                    .isInstanceOf(AssertionError.class);
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {

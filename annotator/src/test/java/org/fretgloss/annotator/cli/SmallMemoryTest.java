@@ -1,11 +1,15 @@
 package org.fretgloss.annotator.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
@@ -25,6 +29,11 @@ import org.junit.jupiter.api.io.TempDir;
 class SmallMemoryTest {
 
     private static final int HEAP_MB = 64;
+
+    /** Memory in which the longest score that is ever read would have room. */
+    private static final int ENOUGH_MB = 2_048;
+
+    private static final long MOST_BYTES = 128L << 20;
     private static final int SECONDS = 180;
     private static final String NOTE =
             "<note><pitch><step>A</step><octave>4</octave></pitch><duration>1</duration></note>";
@@ -115,7 +124,52 @@ class SmallMemoryTest {
     @Test
     void aScoreOfManyTimesTheMemoryIsRefused() throws Exception {
         assertThat(refusal(NOTE.repeat(12_000_000 / NOTE.length())))
-                .contains("longer than 5 MB", "of memory", "export the solo's part alone");
+                .contains("12 MB long", "at most 5 MB", "of memory", "export the solo's part alone", "-Xmx1g");
+    }
+
+    /** However much memory there is, it holds no score of more than 128 MB. */
+    @Test
+    void aFileLongerThanAnyScoreIsRefusedInAnyMemory() throws Exception {
+        String tooLong = "128 MB are the most that is read; split the score, or export the solo's part alone";
+
+        assertThat(told(ENOUGH_MB, sparse(MOST_BYTES + 1))).endsWith(": the score is 129 MB long, and " + tooLong);
+        assertThat(told(HEAP_MB, sparse(MOST_BYTES + 1))).endsWith(": the score is 129 MB long, and " + tooLong);
+        assertThat(told(ENOUGH_MB, sparse(MOST_BYTES))).doesNotContain("the most that is read");
+    }
+
+    @Test
+    void whatHasNoSizeIsReadNoFurtherThanAScoreMayBeLong() throws Exception {
+        Path endless = Path.of("/dev/zero");
+        assumeThat(endless).exists();
+
+        assertThat(told(ENOUGH_MB, endless))
+                .endsWith(": the score is longer than 128 MB, the most that is read;"
+                        + " split the score, or export the solo's part alone");
+        assertThat(told(HEAP_MB, endless))
+                .endsWith(": the score is longer than 5 MB, the most that is read in 61 MB of memory;"
+                        + " export the solo's part alone, or give more memory, as with JAVA_OPTS=-Xmx1g");
+    }
+
+    @Test
+    void moreMemoryIsAdvisedThanThereIs() throws Exception {
+        assertThat(told(1_024, score(NOTE.repeat(224_200)))).endsWith("-Xmx2g");
+    }
+
+    /** A file of so many bytes, none of which takes room on the disk. */
+    private Path sparse(long bytes) throws IOException {
+        Path file = Files.write(folder.resolve("sparse"), new byte[0]);
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+            channel.write(ByteBuffer.wrap(new byte[1]), bytes - 1);
+        }
+        return file;
+    }
+
+    private String told(int megabytes, Path score) throws IOException, InterruptedException {
+        Run run = run(megabytes, "annotate", score.toString(), "-o", "none.musicxml");
+
+        assertThat(run.exit()).as("%s", run.told()).isEqualTo(ExitCode.BAD_INPUT.number());
+        assertThat(run.told()).hasSize(1);
+        return run.told().get(0);
     }
 
     /** In half of this memory the same score would be refused for its notes. */

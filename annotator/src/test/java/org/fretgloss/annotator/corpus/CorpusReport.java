@@ -15,6 +15,7 @@ import org.fretgloss.annotator.Fretgloss;
 import org.fretgloss.annotator.Request;
 import org.fretgloss.annotator.file.ScoreException;
 import org.fretgloss.annotator.file.ScoreFile;
+import org.fretgloss.annotator.read.BendDialects;
 import org.fretgloss.rule.Severity;
 import org.fretgloss.solo.Note;
 import org.fretgloss.solo.Solo;
@@ -22,7 +23,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Reads every score of a folder and prints a line for each: read or refused, the part chosen, notes, the distance between
- * written and fretted pitch, how bends are written and how many were read, doubts, and whether stripping gives back the
+ * written and fretted pitch, how bends are written, in which dialects, and how many were read, doubts, and whether stripping gives back the
  * original and annotating twice equals once.
  *
  * <pre>
@@ -48,8 +49,8 @@ public final class CorpusReport {
     public static void main(String @Nullable [] folders) throws IOException {
         CorpusReport report = new CorpusReport(new PrintStream(System.out, true, StandardCharsets.UTF_8));
         report.out.println(
-                "| score | part | notes | written above fret | bend elements | bent notes | doubts | stripped | twice |");
-        report.out.println("|---|---|---|---|---|---|---|---|---|");
+                "| score | part | notes | written above fret | bend elements | dialects | bent notes | doubts | stripped | twice |");
+        report.out.println("|---|---|---|---|---|---|---|---|---|---|");
         for (String folder : folders == null ? new String[0] : folders) {
             try (Stream<Path> files = Files.list(Path.of(folder))) {
                 files.sorted().forEach(report::tell);
@@ -89,6 +90,7 @@ public final class CorpusReport {
                 String.valueOf(solo.notes().size()),
                 offsets(solo),
                 BendSigns.of(score.text()),
+                BendDialects.of(score.text()),
                 String.valueOf(solo.notes().stream()
                         .filter(note -> note.bend().isPresent())
                         .count()),

@@ -163,12 +163,18 @@ class BarsTest {
     @ParameterizedTest
     @CsvSource({"0, 4", "4, 0", "x, 4", "4, 99999999999", "-3, 4"})
     void keepsTheMeterBeforeAnUnreadableOne(String beats, String unit) throws ScoreException {
-        String score = partwise(
-                attributes("<time><beats>%s</beats><beat-type>%s</beat-type></time>".formatted(beats, unit)), FULL);
-        assertThat(bars(score).get(0).meter()).hasToString("4/4");
-        assertThat(notices(score))
-                .contains("the time signature '" + beats + "/" + unit
-                        + "' cannot be read, so the one before it stays in force (bar 1)");
+        String unreadable =
+                attributes("<time><beats>%s</beats><beat-type>%s</beat-type></time>".formatted(beats, unit));
+        String first = partwise(unreadable, FULL);
+        String later = partwise(attributes(FOUR_FOUR), FULL, unreadable + note("A4", 2 * QUARTER));
+        String free = partwise(attributes("<time><senza-misura/></time>"), FULL, unreadable + FULL);
+        String told = "the time signature '" + beats + "/" + unit + "' cannot be read, so ";
+
+        assertThat(bars(first).get(0).meter()).hasToString("4/4");
+        assertThat(bars(later).get(1).meter()).hasToString("4/4");
+        assertThat(notices(first)).contains(told + "it is passed over (bar 1)");
+        assertThat(notices(later)).contains(told + "the one before it stays in force (bar 2)");
+        assertThat(notices(free)).contains(told + "the one before it stays in force (bar 2)");
     }
 
     @Test

@@ -127,8 +127,8 @@ class ChordMarksTest {
         assertThat(notices(score))
                 .containsExactly(
                         "the value 'glorious' of <kind> is not understood here and is passed over (bar 3)",
-                        "a chord symbol without a root ends the chord before it (bar 2)",
-                        "a chord symbol that does not say its tones ends the chord before it (bar 3)");
+                        "a chord symbol without a root is no chord that can be told: from there on there is none (bar 2)",
+                        "a chord symbol that does not say its tones is no chord that can be told: from there on there is none (bar 3)");
     }
 
     @Test

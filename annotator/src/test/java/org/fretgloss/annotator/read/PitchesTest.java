@@ -143,6 +143,24 @@ class PitchesTest {
         assertThat(notices(score)).contains("a note without a readable pitch is left out (3 times, first in bar 1)");
     }
 
+    /** W3C MusicXML 4.0, pitch: the octave is required. */
+    @Test
+    void readsNoPitchWithoutAnOctave() throws ScoreException {
+        String gone = "<octave> is missing from <pitch>, so the written pitch is passed over (bar 1)";
+        String unread = "a note without a readable pitch is left out (bar 1)";
+        String bare = partwise(attributes(FOUR_FOUR), without("octave", note("A4", QUARTER)) + note("A4", QUARTER));
+        String fretted = guitar("", without("octave", at("A4", 2, 10)));
+
+        assertThat(notes(bare)).extracting(Note::ordinal).containsExactly(2);
+        assertThat(notices(bare)).contains(gone, unread);
+        assertThat(only(fretted).pitch()).hasToString("A4");
+        assertThat(notices(fretted)).contains(gone).doesNotContain(unread);
+    }
+
+    private static String without(String element, String text) {
+        return text.replaceAll("<" + element + ">[^<]*</" + element + ">", "");
+    }
+
     private static String guitar(String beginning, String bar) {
         return partwise(attributes(beginning + FOUR_FOUR + details("", STANDARD_TUNING)), bar);
     }

@@ -3,6 +3,7 @@ package org.fretgloss.annotator.read;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.fretgloss.annotator.read.Scores.QUARTER;
+import static org.fretgloss.annotator.read.Scores.forward;
 import static org.fretgloss.annotator.read.Scores.notation;
 import static org.fretgloss.annotator.read.Scores.note;
 import static org.fretgloss.annotator.read.Scores.notes;
@@ -19,13 +20,13 @@ class RefusalsTest {
     private static final String FULL = note("A4", 4 * QUARTER);
 
     @ParameterizedTest
-    @ValueSource(strings = {"0", "-4", "1e99", "NaN"})
+    @ValueSource(strings = {"0", "-4", "1e99", "NaN", "3000000000"})
     void namesPartBarAndBeatOfImpossibleDivisions(String divisions) {
         String change = "<attributes><divisions>" + divisions + "</divisions></attributes>";
         assertThatExceptionOfType(ScoreException.class)
                 .isThrownBy(() -> read(notation(FULL, note("A4", QUARTER) + change + FULL)))
                 .withMessage("'Lead Guitar', bar 2 beat 2: the divisions of a quarter note are '" + divisions
-                        + "', which is no number above 0; export the score again");
+                        + "', which is no number from 0.000001 to 999999999; export the score again");
     }
 
     @ParameterizedTest
@@ -34,8 +35,19 @@ class RefusalsTest {
         String odd = note("A4", QUARTER).replace("<duration>12<", "<duration>" + duration + "<");
         assertThatExceptionOfType(ScoreException.class)
                 .isThrownBy(() -> read(notation(FULL, note("A4", 2 * QUARTER) + odd)))
-                .withMessage("'Lead Guitar', bar 2 beat 3: the duration '" + duration
-                        + "' of a note cannot be read, and no note value is printed; export the score again");
+                .withMessage(
+                        "'Lead Guitar', bar 2 beat 3: the duration '" + duration
+                                + "' of a note is no number from 0 to 999999999, and no note value is printed; export the score again");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"-12", "100000000000000000000", "NaN"})
+    void namesTheLimitOfAGap(String duration) {
+        String gap = forward(QUARTER).replace("12", duration);
+        assertThatExceptionOfType(ScoreException.class)
+                .isThrownBy(() -> read(notation(FULL, note("A4", QUARTER) + gap)))
+                .withMessage("'Lead Guitar', bar 2 beat 2: the duration '" + duration
+                        + "' of a gap is no number from 0 to 999999999; export the score again");
     }
 
     @Test

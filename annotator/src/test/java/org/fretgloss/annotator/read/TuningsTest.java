@@ -3,6 +3,7 @@ package org.fretgloss.annotator.read;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.fretgloss.annotator.read.Scores.FOUR_FOUR;
 import static org.fretgloss.annotator.read.Scores.QUARTER;
+import static org.fretgloss.annotator.read.Scores.STANDARD_TUNING;
 import static org.fretgloss.annotator.read.Scores.attributes;
 import static org.fretgloss.annotator.read.Scores.details;
 import static org.fretgloss.annotator.read.Scores.element;
@@ -94,6 +95,18 @@ class TuningsTest {
         assertThat(names(read(bass).solo().tuning())).isEqualTo("G2 D2 A1 E1");
     }
 
+    /** W3C MusicXML 4.0, staff-tuning: the octave is required. */
+    @Test
+    void passesOverATuningWithoutAnOctave() throws ScoreException {
+        String bare = STANDARD_TUNING.replaceFirst("<tuning-octave>2</tuning-octave>", "");
+        String score = partwise(attributes(FOUR_FOUR + tabClef(1) + details("", bare)), fretted(2, 8, QUARTER));
+        assertThat(read(score).solo().tuning()).isEqualTo(Tuning.STANDARD);
+        assertThat(notices(score))
+                .contains(
+                        "<tuning-octave> is missing from <staff-tuning>, so the tuning is passed over (bar 1)",
+                        "the tuning in the score cannot be used, so standard tuning is taken: E A D G B E");
+    }
+
     @Test
     void refusesToGuessAHalfWrittenTuning() throws ScoreException {
         String half =
@@ -103,7 +116,7 @@ class TuningsTest {
         assertThat(notices(score))
                 .contains(
                         "the tuning in the score says nothing of lines 1, 2, 3, 4, 5, so it is passed over (bar 1)",
-                        "the score does not say how the strings are tuned, so standard tuning is taken: E A D G B E");
+                        "the tuning in the score cannot be used, so standard tuning is taken: E A D G B E");
     }
 
     @ParameterizedTest
