@@ -14,6 +14,7 @@ import org.fretgloss.analysis.Analysis;
 import org.fretgloss.analysis.Given;
 import org.fretgloss.annotator.config.Corrections;
 import org.fretgloss.annotator.config.Silenced;
+import org.fretgloss.annotator.config.Unheeded;
 import org.fretgloss.annotator.file.Memory;
 import org.fretgloss.annotator.file.NoteScanner;
 import org.fretgloss.annotator.file.ScoreException;
@@ -106,7 +107,7 @@ public final class Fretgloss {
                 reading.carriers(),
                 examination.failures(),
                 Stream.concat(
-                                notices(score, plain, reading, analysis, Inferred.frets(analysis)).stream(),
+                                notices(score, plain, reading, analysis, request, Inferred.frets(analysis)).stream(),
                                 composition.uncarried().stream().map(gloss -> uncarried(analysis, gloss)))
                         .toList());
         SelfCheck.verify(score, plain.text(), annotated.bytes());
@@ -134,6 +135,7 @@ public final class Fretgloss {
         Predicate<Rule> wanted = rule -> rule.isCheck() && asked.test(rule);
         Predicate<Rule> checks = wanted.and(rule -> hasFrets || !rule.needsFrets());
         Examination examination = rulebook.examine(analysis, settings, checks);
+        List<String> leftOut = ids(wanted.and(checks.negate()));
         Silenced silenced =
                 Silenced.of(reading.solo(), examination.glosses(), Set.copyOf(ids(checks)), request.corrections());
         return new Checked(
@@ -144,12 +146,7 @@ public final class Fretgloss {
                 silenced.stale(),
                 reading.carriers(),
                 examination.failures(),
-                notices(
-                        score,
-                        plain,
-                        reading,
-                        analysis,
-                        Inferred.unchecked(analysis, ids(wanted.and(checks.negate())))));
+                notices(score, plain, reading, analysis, request, Inferred.unchecked(analysis, leftOut)));
     }
 
     /** The rules at hand, in order. */
@@ -259,12 +256,18 @@ public final class Fretgloss {
     }
 
     private List<String> notices(
-            ScoreFile score, Stripped plain, Reading reading, Analysis analysis, Optional<String> frets) {
+            ScoreFile score,
+            Stripped plain,
+            Reading reading,
+            Analysis analysis,
+            Request request,
+            Optional<String> frets) {
         List<String> notices = new ArrayList<>(score.notices());
         notices.addAll(Edited.notices(plain));
         reading.notices().stream().map(Notice::text).forEach(notices::add);
         frets.ifPresent(notices::add);
         notices.addAll(Inferred.notices(analysis, reading.backing()));
+        notices.addAll(Unheeded.notices(request.corrections(), ids(Rule::isCheck)));
         analysis.form()
                 .filter(form -> form.progression().bars().size()
                         > analysis.solo().bars().size())

@@ -259,4 +259,21 @@ class CheckCommandTest {
         assertThat(Files.readAllBytes(score)).isEqualTo(before);
         assertThat(new String(before, StandardCharsets.UTF_8)).contains("<fret>");
     }
+
+    @Test
+    void saysThatAnEntryNamesNoCheckThatIsKnownHere() throws IOException {
+        Path corrections = folder.resolve("slip.corrections.toml");
+        Session.run("check", score.toString(), "--accept");
+        Files.writeString(corrections, Files.readString(corrections).replace("octave-fret", "octave-frett"));
+        Session misspelt = Session.run("check", score.toString());
+        assertThat(misspelt.exit()).isEqualTo(1);
+        assertThat(misspelt.err())
+                .containsPattern(
+                        "the accepted octave-frett in bar 2 beat \\S+ has no effect: no such check is known here;"
+                                + " did you mean 'octave-fret'\\?");
+        Files.writeString(corrections, Files.readString(corrections).replace("octave-frett", "muffin"));
+        assertThat(Session.run("check", score.toString()).err())
+                .contains("the accepted muffin in bar 2 ", "no such check is known here; the jar of rules that has it")
+                .doesNotContain("did you mean");
+    }
 }
