@@ -141,9 +141,7 @@ public final class Fretgloss {
         return new Checked(
                 score.name(),
                 analysis,
-                shown(silenced.open(), List.of(), request.ascii()),
-                silenced.accepted(),
-                silenced.stale(),
+                silenced.withOpen(shown(silenced.open(), List.of(), request.ascii())),
                 reading.carriers(),
                 examination.failures(),
                 notices(score, plain, reading, analysis, request, Inferred.unchecked(analysis, leftOut)));

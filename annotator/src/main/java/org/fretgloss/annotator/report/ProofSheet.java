@@ -9,7 +9,7 @@ import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fretgloss.annotator.Checked;
-import org.fretgloss.annotator.config.Accepted;
+import org.fretgloss.annotator.config.Silenced;
 import org.fretgloss.rule.Doubt;
 import org.fretgloss.rule.Finding;
 import org.fretgloss.rule.Gloss;
@@ -46,7 +46,7 @@ public final class ProofSheet {
             lines.add(PlainText.of("bar " + bar.number()));
             doubts.stream().sorted(WORST_FIRST).map(this::line).forEach(lines::add);
         });
-        stale(checked.stale()).map(PlainText::of).forEach(lines::add);
+        stale(checked.doubts()).map(PlainText::of).forEach(lines::add);
         return lines;
     }
 
@@ -55,7 +55,7 @@ public final class ProofSheet {
                 .filter(severity -> checked.count(severity) > 0)
                 .map(severity -> counted(checked.count(severity), severity.toString()))
                 .collect(Collectors.joining(", "));
-        int accepted = checked.accepted().size();
+        int accepted = checked.doubts().accepted().size();
         return (open.isEmpty() ? "nothing to doubt" : open) + (accepted == 0 ? "" : " (" + accepted + " accepted)");
     }
 
@@ -90,10 +90,15 @@ public final class ProofSheet {
                 + "?";
     }
 
-    private static Stream<String> stale(List<Accepted> entries) {
-        return entries.stream()
-                .map(entry -> "the accepted " + entry
-                        + " fits nothing any more: it was mended or its notes have changed; take the entry out");
+    private static Stream<String> stale(Silenced doubts) {
+        return doubts.areAnotherScores()
+                ? Stream.of(
+                        "none of the entries in the corrections file fits this score: the file may belong to another"
+                                + " score, or the score has been changed throughout")
+                : doubts.stale().stream()
+                        .map(
+                                entry -> "the accepted " + entry
+                                        + " fits nothing any more: it was mended or its notes have changed; take the entry out");
     }
 
     private static Doubt doubt(Gloss gloss) {

@@ -276,4 +276,49 @@ class CheckCommandTest {
                 .contains("the accepted muffin in bar 2 ", "no such check is known here; the jar of rules that has it")
                 .doesNotContain("did you mean");
     }
+
+    @Test
+    void saysOnceThatTheCorrectionsAreAnotherScores() throws IOException {
+        Path other = folder.resolve("other.musicxml");
+        Files.copy(Path.of("../fixtures/harbour-light-shuffle/score.musicxml"), other);
+        Session.run("check", score.toString(), "--accept");
+        Session.run("check", withFret("31").toString(), "--accept");
+        Path corrections =
+                Files.move(folder.resolve("slip.corrections.toml"), folder.resolve("other.corrections.toml"));
+        assertThat(count(Files.readString(corrections), "[[accepted]]")).isGreaterThan(1);
+
+        Session session = Session.run("check", other.toString());
+        assertThat(session.text())
+                .contains("none of the entries in the corrections file fits this score: the file may belong to another"
+                        + " score, or the score has been changed throughout\n")
+                .doesNotContain("take the entry out");
+        assertThat(count(session.text(), "corrections file")).isEqualTo(1);
+    }
+
+    /** Bar 99 is in no such score; an entry for a bar that is there may have been mended. */
+    @Test
+    void asksWhetherAnEntryForABarThatIsNotThereIsAnotherScores() throws IOException {
+        Path corrections = folder.resolve("slip.corrections.toml");
+        String entry = "[[accepted]]\nrule = \"tie\"\nbar = \"99\"\nbeat = \"1\"\nnotes = \"00\"\n";
+        Files.writeString(corrections, entry);
+        assertThat(Session.run("check", score.toString()).text())
+                .contains("none of the entries in the corrections file fits this score")
+                .doesNotContain("take the entry out");
+    }
+
+    private static int count(String text, String part) {
+        return text.split(java.util.regex.Pattern.quote(part), -1).length - 1;
+    }
+
+    private Path withFret(String fret) throws IOException {
+        return with("fret", fret);
+    }
+
+    /** The first string or fret of bar 2 is written otherwise. */
+    private Path with(String element, String content) throws IOException {
+        String text = Files.readString(CLEAN);
+        String tag = "<" + element + ">";
+        int begin = text.indexOf(tag, text.indexOf("<measure number=\"2\"")) + tag.length();
+        return Files.writeString(score, text.substring(0, begin) + content + text.substring(text.indexOf("</", begin)));
+    }
 }
