@@ -14,6 +14,7 @@ import org.fretgloss.rule.Severity;
  * @param score the score as it was named
  * @param analysis what the solo means
  * @param doubts the doubts, in order of onset: those that are open and those that the teacher lets stand
+ * @param scope how much of what was asked could be looked at
  * @param carriers ordinal of a note to the ordinal of the element that would bear its lyric
  * @param failures checks that failed; the doubts of the others stand
  * @param notices what the user should know, a line each
@@ -22,6 +23,7 @@ public record Checked(
         String score,
         Analysis analysis,
         Silenced doubts,
+        Scope scope,
         Map<Integer, Integer> carriers,
         List<RuleFailure> failures,
         List<String> notices)
@@ -47,7 +49,7 @@ public record Checked(
                         .filter(doubt -> doubt.severity().isAtLeast(least))
                         .isPresent())
                 .toList();
-        return new Checked(score, analysis, doubts.withOpen(heavy), carriers, failures, notices);
+        return new Checked(score, analysis, doubts.withOpen(heavy), scope, carriers, failures, notices);
     }
 
     /** How many open doubts there are of a severity. */

@@ -142,9 +142,19 @@ public final class Fretgloss {
                 score.name(),
                 analysis,
                 silenced.withOpen(shown(silenced.open(), List.of(), request.ascii())),
+                scope(analysis, checks, leftOut, examination),
                 reading.carriers(),
                 examination.failures(),
                 notices(score, plain, reading, analysis, request, Inferred.unchecked(analysis, leftOut)));
+    }
+
+    private Scope scope(Analysis analysis, Predicate<Rule> checks, List<String> leftOut, Examination examination) {
+        if (ids(checks).isEmpty()) {
+            return Scope.NOTHING;
+        }
+        boolean lacksPlaces = Inferred.lacksPlaces(analysis)
+                && !ids(checks.and(Rule::needsFrets)).isEmpty();
+        return lacksPlaces || !leftOut.isEmpty() || !examination.failures().isEmpty() ? Scope.PART : Scope.ALL;
     }
 
     /** The rules at hand, in order. */

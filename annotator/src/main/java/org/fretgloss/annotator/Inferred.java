@@ -59,6 +59,15 @@ final class Inferred {
                                         + String.join(", ", names));
     }
 
+    /** Whether any note has no place on the neck that could be looked at. */
+    static boolean lacksPlaces(Analysis analysis) {
+        return analysis.fingering().written().notes().stream().anyMatch(Inferred::hasNoPlace);
+    }
+
+    private static boolean hasNoPlace(Note note) {
+        return note.at().isEmpty() && !note.isDead();
+    }
+
     private static Optional<String> missing(Analysis analysis) {
         return analysis.fingering().inferred().isEmpty()
                 ? Optional.empty()
@@ -66,9 +75,7 @@ final class Inferred {
     }
 
     private static String missing(List<Note> written) {
-        long without = written.stream()
-                .filter(note -> note.at().isEmpty() && !note.isDead())
-                .count();
+        long without = written.stream().filter(Inferred::hasNoPlace).count();
         return without == written.size()
                 ? "the score has no strings and frets"
                 : "string and fret are missing for " + without + " of " + written.size() + " notes";

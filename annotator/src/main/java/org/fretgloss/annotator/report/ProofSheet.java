@@ -9,6 +9,7 @@ import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fretgloss.annotator.Checked;
+import org.fretgloss.annotator.Scope;
 import org.fretgloss.annotator.config.Silenced;
 import org.fretgloss.rule.Doubt;
 import org.fretgloss.rule.Finding;
@@ -56,7 +57,16 @@ public final class ProofSheet {
                 .map(severity -> counted(checked.count(severity), severity.toString()))
                 .collect(Collectors.joining(", "));
         int accepted = checked.doubts().accepted().size();
-        return (open.isEmpty() ? "nothing to doubt" : open) + (accepted == 0 ? "" : " (" + accepted + " accepted)");
+        return (open.isEmpty() ? nothing(checked.scope()) : open)
+                + (accepted == 0 ? "" : " (" + accepted + " accepted)");
+    }
+
+    private static String nothing(Scope scope) {
+        return switch (scope) {
+            case ALL -> "nothing to doubt";
+            case PART -> "nothing to doubt in what could be checked";
+            case NOTHING -> "none of the asked checks could be made: they need string and fret";
+        };
     }
 
     private static String counted(long number, String word) {

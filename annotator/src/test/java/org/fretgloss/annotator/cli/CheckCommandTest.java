@@ -306,6 +306,23 @@ class CheckCommandTest {
                 .doesNotContain("take the entry out");
     }
 
+    @Test
+    void doesNotPassAScoreThatNoAskedCheckCouldLookAt() throws IOException {
+        Path bare = folder.resolve("bare.musicxml");
+        Files.writeString(bare, Files.readString(CLEAN).replaceAll("<(string|fret)>\\d+</(string|fret)>", ""));
+        Session alone = Session.run("check", bare.toString(), "--only", "off-neck");
+        assertThat(alone.exit()).isZero();
+        assertThat(alone.text())
+                .contains("bare.musicxml: none of the asked checks could be made: they need string and fret")
+                .doesNotContain("nothing to doubt");
+        assertThat(Session.run("check", bare.toString(), "--only", "off-neck,tie")
+                        .text())
+                .contains("bare.musicxml: nothing to doubt in what could be checked\n");
+        assertThat(Session.run("check", bare.toString(), "--only", "tie").text())
+                .contains("bare.musicxml: nothing to doubt\n");
+        assertThat(Session.run("check", CLEAN.toString()).text()).endsWith(": nothing to doubt\n");
+    }
+
     private static int count(String text, String part) {
         return text.split(java.util.regex.Pattern.quote(part), -1).length - 1;
     }
