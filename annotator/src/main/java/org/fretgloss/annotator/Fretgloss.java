@@ -131,7 +131,7 @@ public final class Fretgloss {
         Memory.requireRoomToRead(plain.text());
         Reading reading = ScoreReader.read(NoteScanner.over(plain.text()), request.part());
         Analysis analysis = analysed(reading, request.given());
-        boolean hasFrets = reading.solo().hasFrets();
+        boolean hasFrets = Inferred.tellsFrets(reading.solo());
         Predicate<Rule> wanted = rule -> rule.isCheck() && asked.test(rule);
         Predicate<Rule> checks = wanted.and(rule -> hasFrets || !rule.needsFrets());
         Examination examination = rulebook.examine(analysis, settings, checks);

@@ -82,6 +82,7 @@ public final class ProofSheet {
         String place = "  beat " + Glyphs.of(finding.note().beat()) + "  ";
         String at = finding.note()
                 .at()
+                .or(() -> finding.note().written().signs().offNeck())
                 .map(where -> "string " + where.string() + " fret " + where.fret() + ": ")
                 .orElse("");
         String meant = doubt(gloss).suggestion().map(ProofSheet::meant).orElse("");

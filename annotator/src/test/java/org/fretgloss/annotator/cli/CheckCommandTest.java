@@ -323,6 +323,18 @@ class CheckCommandTest {
         assertThat(Session.run("check", CLEAN.toString()).text()).endsWith(": nothing to doubt\n");
     }
 
+    @Test
+    void namesTheWrittenPlaceOfANoteThatIsOffTheNeck() throws IOException {
+        Session before = Session.run("check", withFret("-2").toString());
+        assertThat(before.text()).containsPattern("error {4}string \\d fret -2: Fret -2 is written");
+        assertThat(before.err()).doesNotContain("missing");
+        assertThat(Session.run("check", score.toString(), "--only", "legato").text())
+                .contains("nothing to doubt in what could be checked");
+        Session beyond = Session.run("check", with("string", "9").toString());
+        assertThat(beyond.text()).containsPattern("error {4}string 9 fret \\d+: String 9 is written");
+        assertThat(beyond.err()).doesNotContain("missing");
+    }
+
     private static int count(String text, String part) {
         return text.split(java.util.regex.Pattern.quote(part), -1).length - 1;
     }
