@@ -103,7 +103,7 @@ final class PitchReader {
         if (at.fret() < 0 || at.fret() > HIGHEST_FRET) {
             notices.say(
                     "fret beyond the neck",
-                    "fret " + at.fret() + " is beyond the neck, so its string and fret are passed over",
+                    at.fretInWords() + " is beyond the neck, so its string and fret are passed over",
                     bar(stroke));
             return false;
         }

@@ -83,7 +83,8 @@ public final class ProofSheet {
         String at = finding.note()
                 .at()
                 .or(() -> finding.note().written().signs().offNeck())
-                .map(where -> "string " + where.string() + " fret " + where.fret() + ": ")
+                .map(where ->
+                        "string " + where.string() + (where.isBeyondTelling() ? "" : " fret " + where.fret()) + ": ")
                 .orElse("");
         String meant = doubt(gloss).suggestion().map(ProofSheet::meant).orElse("");
         return place

@@ -335,6 +335,27 @@ class CheckCommandTest {
         assertThat(beyond.err()).doesNotContain("missing");
     }
 
+    @Test
+    void doubtsAFretThatIsANumberHoweverLarge() throws IOException {
+        Session large = Session.run("check", withFret("99999999999").toString(), "--only", "off-neck");
+        assertThat(large.exit()).isEqualTo(1);
+        assertThat(large.text())
+                .contains("1 error")
+                .containsPattern("string \\d: A fret beyond 999999 is written, and the neck ends at fret 24");
+        assertThat(large.err()).doesNotContain("missing");
+        assertThat(Session.run("check", withFret("-99999999999").toString(), "--only", "off-neck")
+                        .text())
+                .contains("A fret below -999999 is written, and frets begin at 0");
+    }
+
+    @Test
+    void doesNotPassAFretThatIsNoNumber() throws IOException {
+        Session session = Session.run("check", withFret("x").toString());
+        assertThat(session.exit()).isZero();
+        assertThat(session.text()).contains("slip.musicxml: nothing to doubt in what could be checked\n");
+        assertThat(session.err()).contains("'x'", "string and fret are missing for 1 of");
+    }
+
     private static int count(String text, String part) {
         return text.split(java.util.regex.Pattern.quote(part), -1).length - 1;
     }
