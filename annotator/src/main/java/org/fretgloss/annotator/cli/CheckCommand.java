@@ -128,7 +128,7 @@ final class CheckCommand implements Callable<Integer> {
         if (accept && scores.contains(OutputOptions.DASH)) {
             throw usage("--accept writes beside the score, and standard input has no place: name a file");
         }
-        Optional<String> complaint = music.complaint();
+        Optional<String> complaint = music.complaint(fretgloss.rules());
         if (complaint.isPresent()) {
             throw usage(complaint.get());
         }

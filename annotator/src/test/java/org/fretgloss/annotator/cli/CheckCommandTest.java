@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -354,6 +355,26 @@ class CheckCommandTest {
         assertThat(session.exit()).isZero();
         assertThat(session.text()).contains("slip.musicxml: nothing to doubt in what could be checked\n");
         assertThat(session.err()).contains("'x'", "string and fret are missing for 1 of");
+    }
+
+    @Test
+    void takesTheFretsOfTheNeckFromTheUser() throws IOException {
+        String long22 = withFret("22").toString();
+        assertThat(Session.run("check", long22, "--only", "off-neck").exit()).isZero();
+        assertThat(Session.run("check", long22, "--only", "off-neck", "--neck", "21")
+                        .text())
+                .contains("Fret 22 is written, and the neck ends at fret 21.");
+        Session wrong = Session.run("check", long22, "--neck", "40");
+        assertThat(wrong.exit()).isEqualTo(2);
+        assertThat(wrong.err()).contains("--neck takes 12 to 36 frets, such as 22, and not '40'");
+        assertThat(Session.run("annotate", long22, "--neck", "x").err()).contains("--neck takes 12 to 36 frets");
+
+        Path annotated = folder.resolve("annotated.musicxml");
+        String[] doubts = {"annotate", CLEAN.toString(), "-o", annotated.toString(), "--replace", "--lines", "doubts"};
+        Session.run(doubts);
+        assertThat(Files.readString(annotated)).doesNotContain("fretgloss:doubts");
+        Session.run(Stream.concat(Stream.of(doubts), Stream.of("--neck", "13")).toList());
+        assertThat(Files.readString(annotated)).contains("fretgloss:doubts");
     }
 
     private static int count(String text, String part) {
