@@ -185,7 +185,8 @@ final class CheckCommand implements Callable<Integer> {
         checked.failures().forEach(failure -> console.tell("fretgloss: " + score + ": " + failure.message()));
         if (!findings.goToStandardOutput()) {
             ProofSheet sheet = new ProofSheet(CheckCommand::painted);
-            String text = String.join("\n", sheet.of(checked)) + "\n";
+            List<String> lines = accept ? sheet.ofAccepted(checked) : sheet.of(checked);
+            String text = String.join("\n", lines) + "\n";
             console.out().write(text.getBytes(StandardCharsets.UTF_8));
             console.out().flush();
         }

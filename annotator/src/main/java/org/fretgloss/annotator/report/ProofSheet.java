@@ -38,8 +38,19 @@ public final class ProofSheet {
 
     /** One line each, without line ends; the score's own texts are made harmless. */
     public List<String> of(Checked checked) {
+        return headed(counts(checked) + accepted(checked, " accepted"), checked);
+    }
+
+    /** The same where what is open is let stand from now on. */
+    public List<String> ofAccepted(Checked checked) {
+        return checked.glosses().isEmpty()
+                ? of(checked)
+                : headed("accepted: " + counts(checked) + accepted(checked, " before"), checked);
+    }
+
+    private List<String> headed(String heading, Checked checked) {
         List<String> lines = new ArrayList<>();
-        lines.add(PlainText.of(checked.score() + ": " + counts(checked)));
+        lines.add(PlainText.of(checked.score() + ": " + heading));
         Map<Bar, List<Gloss>> byBar = checked.glosses().stream()
                 .collect(Collectors.groupingBy(
                         gloss -> gloss.finding().note().bar(), LinkedHashMap::new, Collectors.toList()));
@@ -56,9 +67,7 @@ public final class ProofSheet {
                 .filter(severity -> checked.count(severity) > 0)
                 .map(severity -> counted(checked.count(severity), severity.toString()))
                 .collect(Collectors.joining(", "));
-        int accepted = checked.doubts().accepted().size();
-        return (open.isEmpty() ? nothing(checked.scope()) : open)
-                + (accepted == 0 ? "" : " (" + accepted + " accepted)");
+        return open.isEmpty() ? nothing(checked.scope()) : open;
     }
 
     private static String nothing(Scope scope) {
@@ -67,6 +76,11 @@ public final class ProofSheet {
             case PART -> "nothing to doubt in what could be checked";
             case NOTHING -> "none of the asked checks could be made: they need string and fret";
         };
+    }
+
+    private static String accepted(Checked checked, String when) {
+        int accepted = checked.doubts().accepted().size();
+        return accepted == 0 ? "" : " (" + accepted + when + ")";
     }
 
     private static String counted(long number, String word) {

@@ -377,6 +377,14 @@ class CheckCommandTest {
         assertThat(Files.readString(annotated)).contains("fretgloss:doubts");
     }
 
+    @Test
+    void doesNotCallDoubtsOpenThatItHasJustAccepted() {
+        Session accepting = Session.run("check", score.toString(), "--accept");
+        assertThat(accepting.text())
+                .contains("slip.musicxml: accepted: 1 warning\n", "(octave-fret)")
+                .doesNotContain("slip.musicxml: 1 warning");
+    }
+
     private static int count(String text, String part) {
         return text.split(java.util.regex.Pattern.quote(part), -1).length - 1;
     }
