@@ -14,6 +14,7 @@ import org.fretgloss.analysis.Analysis;
 import org.fretgloss.analysis.Given;
 import org.fretgloss.annotator.config.Corrections;
 import org.fretgloss.annotator.config.Silenced;
+import org.fretgloss.annotator.config.Unheeded;
 import org.fretgloss.annotator.file.Memory;
 import org.fretgloss.annotator.file.NoteScanner;
 import org.fretgloss.annotator.file.ScoreException;
@@ -106,7 +107,7 @@ public final class Fretgloss {
                 reading.carriers(),
                 examination.failures(),
                 Stream.of(
-                                notices(score, plain, reading, analysis, Inferred.frets(analysis)).stream(),
+                                notices(score, plain, reading, analysis, request, Inferred.frets(analysis)).stream(),
                                 composition.uncarried().stream().map(gloss -> uncarried(analysis, gloss)),
                                 withoutChordsLine(request, lines).stream())
                         .flatMap(told -> told)
@@ -132,26 +133,30 @@ public final class Fretgloss {
         Memory.requireRoomToRead(plain.text());
         Reading reading = ScoreReader.read(NoteScanner.over(plain.text()), request.part());
         Analysis analysis = analysed(reading, request.given());
-        boolean hasFrets = reading.solo().hasFrets();
+        boolean hasFrets = Inferred.tellsFrets(reading.solo());
         Predicate<Rule> wanted = rule -> rule.isCheck() && asked.test(rule);
         Predicate<Rule> checks = wanted.and(rule -> hasFrets || !rule.needsFrets());
         Examination examination = rulebook.examine(analysis, settings, checks);
+        List<String> leftOut = ids(wanted.and(checks.negate()));
         Silenced silenced =
                 Silenced.of(reading.solo(), examination.glosses(), Set.copyOf(ids(checks)), request.corrections());
         return new Checked(
                 score.name(),
                 analysis,
-                shown(silenced.open(), List.of(), request.ascii()),
-                silenced.accepted(),
-                silenced.stale(),
+                silenced.withOpen(shown(silenced.open(), List.of(), request.ascii())),
+                scope(analysis, checks, leftOut, examination),
                 reading.carriers(),
                 examination.failures(),
-                notices(
-                        score,
-                        plain,
-                        reading,
-                        analysis,
-                        Inferred.unchecked(analysis, ids(wanted.and(checks.negate())))));
+                notices(score, plain, reading, analysis, request, Inferred.unchecked(analysis, leftOut)));
+    }
+
+    private Scope scope(Analysis analysis, Predicate<Rule> checks, List<String> leftOut, Examination examination) {
+        if (ids(checks).isEmpty()) {
+            return Scope.NOTHING;
+        }
+        boolean lacksPlaces = Inferred.lacksPlaces(analysis)
+                && !ids(checks.and(Rule::needsFrets)).isEmpty();
+        return lacksPlaces || !leftOut.isEmpty() || !examination.failures().isEmpty() ? Scope.PART : Scope.ALL;
     }
 
     /** The rules at hand, in order. */
@@ -268,12 +273,18 @@ public final class Fretgloss {
     }
 
     private List<String> notices(
-            ScoreFile score, Stripped plain, Reading reading, Analysis analysis, Optional<String> frets) {
+            ScoreFile score,
+            Stripped plain,
+            Reading reading,
+            Analysis analysis,
+            Request request,
+            Optional<String> frets) {
         List<String> notices = new ArrayList<>(score.notices());
         notices.addAll(Edited.notices(plain));
         reading.notices().stream().map(Notice::text).forEach(notices::add);
         frets.ifPresent(notices::add);
         notices.addAll(Inferred.notices(analysis, reading.backing()));
+        notices.addAll(Unheeded.notices(request.corrections(), ids(Rule::isCheck)));
         analysis.form()
                 .filter(form -> form.progression().bars().size()
                         > analysis.solo().bars().size())

@@ -10,6 +10,7 @@ import org.fretgloss.annotator.read.Backing;
 import org.fretgloss.neck.Neck;
 import org.fretgloss.neck.Tuning;
 import org.fretgloss.solo.Note;
+import org.fretgloss.solo.Solo;
 
 /** What the user is told where strings and frets, or chords, are not in the score. */
 final class Inferred {
@@ -50,7 +51,7 @@ final class Inferred {
      * @param leftOut the checks that were not asked
      */
     static Optional<String> unchecked(Analysis analysis, List<String> leftOut) {
-        return analysis.fingering().written().hasFrets()
+        return tellsFrets(analysis.fingering().written())
                 ? missing(analysis).map(what -> what + ", and nothing is doubted for want of them")
                 : Optional.of(leftOut)
                         .filter(names -> !names.isEmpty())
@@ -59,16 +60,36 @@ final class Inferred {
                                         + String.join(", ", names));
     }
 
+    /** Whether any note has string and fret, be they on the neck or not. */
+    static boolean tellsFrets(Solo solo) {
+        return solo.hasFrets()
+                || solo.notes().stream()
+                        .anyMatch(note -> note.written().signs().offNeck().isPresent());
+    }
+
+    /** Whether any note has no place on the neck that could be looked at. */
+    static boolean lacksPlaces(Analysis analysis) {
+        return analysis.fingering().written().notes().stream().anyMatch(Inferred::hasNoPlace);
+    }
+
+    private static boolean hasNoPlace(Note note) {
+        return note.at().isEmpty() && !note.isDead();
+    }
+
+    /** A place off the neck is told as such, and is not missing. */
+    private static boolean isWithout(Note note) {
+        return hasNoPlace(note) && note.written().signs().offNeck().isEmpty();
+    }
+
     private static Optional<String> missing(Analysis analysis) {
-        return analysis.fingering().inferred().isEmpty()
+        List<Note> written = analysis.fingering().written().notes();
+        return analysis.fingering().inferred().isEmpty() || written.stream().noneMatch(Inferred::isWithout)
                 ? Optional.empty()
-                : Optional.of(missing(analysis.fingering().written().notes()));
+                : Optional.of(missing(written));
     }
 
     private static String missing(List<Note> written) {
-        long without = written.stream()
-                .filter(note -> note.at().isEmpty() && !note.isDead())
-                .count();
+        long without = written.stream().filter(Inferred::isWithout).count();
         return without == written.size()
                 ? "the score has no strings and frets"
                 : "string and fret are missing for " + without + " of " + written.size() + " notes";

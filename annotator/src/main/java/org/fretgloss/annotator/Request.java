@@ -49,6 +49,11 @@ public record Request(
         return new Request(part, given, lines, addedLines, settings, decisions, roman, ascii);
     }
 
+    /** The same with options of rules set. */
+    public Request with(Map<String, Map<String, String>> options) {
+        return new Request(part, given, lines, addedLines, options, corrections, roman, ascii);
+    }
+
     /** The same with something said about the music. */
     public Request with(Given music) {
         return new Request(part, music, lines, addedLines, settings, corrections, roman, ascii);

@@ -59,13 +59,18 @@ final class OffNeck implements Rule {
                     "String %d is written, and the instrument has %d.".formatted(place.string(), tuning.size()));
         }
         if (place.fret() < 0) {
-            return Optional.of("Fret %d is written, and frets begin at 0.".formatted(place.fret()));
+            return Optional.of("%s is written, and frets begin at 0.".formatted(fret(place)));
         }
         if (place.fret() > highest) {
-            return Optional.of("Fret %d is written, and the neck ends at fret %d%s."
-                    .formatted(place.fret(), highest, tuning.capo() > 0 ? " above the capo" : ""));
+            return Optional.of("%s is written, and the neck ends at fret %d%s."
+                    .formatted(fret(place), highest, tuning.capo() > 0 ? " above the capo" : ""));
         }
         return Optional.empty();
+    }
+
+    private static String fret(StringFret place) {
+        String words = place.fretInWords();
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
     private static Finding found(Note note, String why) {

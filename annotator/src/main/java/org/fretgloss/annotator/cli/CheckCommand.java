@@ -128,7 +128,7 @@ final class CheckCommand implements Callable<Integer> {
         if (accept && scores.contains(OutputOptions.DASH)) {
             throw usage("--accept writes beside the score, and standard input has no place: name a file");
         }
-        Optional<String> complaint = music.complaint();
+        Optional<String> complaint = music.complaint(fretgloss.rules());
         if (complaint.isPresent()) {
             throw usage(complaint.get());
         }
@@ -185,7 +185,8 @@ final class CheckCommand implements Callable<Integer> {
         checked.failures().forEach(failure -> console.tell("fretgloss: " + score + ": " + failure.message()));
         if (!findings.goToStandardOutput()) {
             ProofSheet sheet = new ProofSheet(CheckCommand::painted);
-            String text = String.join("\n", sheet.of(checked)) + "\n";
+            List<String> lines = accept ? sheet.ofAccepted(checked) : sheet.of(checked);
+            String text = String.join("\n", lines) + "\n";
             console.out().write(text.getBytes(StandardCharsets.UTF_8));
             console.out().flush();
         }

@@ -1,16 +1,21 @@
 package org.fretgloss.annotator.cli;
 
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.fretgloss.analysis.Given;
 import org.fretgloss.analysis.HomeScale;
 import org.fretgloss.analysis.Progression;
 import org.fretgloss.annotator.Request;
+import org.fretgloss.rule.Rule;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Option;
 
 /** What a user can say about the music. */
 final class MusicGiven {
+
+    private static final RuleOption NECK = new RuleOption("--neck", "off-neck", "frets", "frets, such as 22");
 
     @Option(
             names = "--part",
@@ -57,8 +62,18 @@ final class MusicGiven {
             description = "the bar in which the chords or the form first begin; found where it is not said")
     @Nullable String formStart;
 
-    /** What does not fit together; none where all does. */
-    Optional<String> complaint() {
+    @Option(
+            names = "--neck",
+            paramLabel = "FRETS",
+            description = "how many frets the neck has, for what is doubted about them; 24 where it is not said")
+    @Nullable String neck;
+
+    /** What does not fit together, or does not suit a rule; none where all does. */
+    Optional<String> complaint(List<Rule> rules) {
+        return complaint().or(() -> Optional.ofNullable(neck).flatMap(frets -> NECK.complaint(frets, rules)));
+    }
+
+    private Optional<String> complaint() {
         return formStart != null && progression().isEmpty()
                 ? Optional.of("--form-start says where --chords or --form begin: give one of these too")
                 : Optional.empty();
@@ -72,9 +87,14 @@ final class MusicGiven {
         return new Given(Optional.ofNullable(home), progression(), Optional.ofNullable(formStart));
     }
 
+    /** What is set by it, rule id to option name to text. */
+    Map<String, Map<String, String>> settings() {
+        return Optional.ofNullable(neck).map(NECK::set).orElse(Map.of());
+    }
+
     /** This and nothing else said. */
     Request request() {
-        return new Request(part(), given());
+        return new Request(part(), given()).with(settings());
     }
 
     private Optional<Progression> progression() {

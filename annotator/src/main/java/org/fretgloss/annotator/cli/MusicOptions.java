@@ -9,8 +9,6 @@ import org.fretgloss.annotator.Request;
 import org.fretgloss.annotator.config.Corrections;
 import org.fretgloss.rule.Line;
 import org.fretgloss.rule.Rule;
-import org.fretgloss.rule.SettingException;
-import org.fretgloss.rule.Settings;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -18,9 +16,7 @@ import picocli.CommandLine.Option;
 /** What a user can say about the music, and which marks are wanted. */
 final class MusicOptions {
 
-    private static final String SPACE = "space";
-
-    private static final String FROM = "from";
+    private static final RuleOption SPACE = new RuleOption("--space", "space", "from", "beats, such as 3 or 7/2");
 
     @Mixin
     MusicGiven music = new MusicGiven();
@@ -58,22 +54,8 @@ final class MusicOptions {
 
     /** What does not fit together, or does not suit a rule; none where all does. */
     Optional<String> complaint(List<Rule> rules) {
-        return music.complaint()
-                .or(() -> rules.stream()
-                        .filter(rule -> rule.id().equals(SPACE))
-                        .flatMap(rule -> rule.options().stream())
-                        .filter(option -> option.name().equals(FROM))
-                        .findFirst()
-                        .flatMap(this::complaintOfSpace));
-    }
-
-    private Optional<String> complaintOfSpace(org.fretgloss.rule.Option<?> option) {
-        try {
-            Settings.read(List.of(option), settings().getOrDefault(SPACE, Map.of()));
-            return Optional.empty();
-        } catch (SettingException e) {
-            return Optional.of("--space takes " + option.range() + " beats, such as 3 or 7/2, and not '" + space + "'");
-        }
+        return music.complaint(rules)
+                .or(() -> Optional.ofNullable(space).flatMap(beats -> SPACE.complaint(beats, rules)));
     }
 
     boolean writesDoubts() {
@@ -93,9 +75,9 @@ final class MusicOptions {
     }
 
     private Map<String, Map<String, String>> settings() {
-        Map<String, Map<String, String>> settings = new HashMap<>();
+        Map<String, Map<String, String>> settings = new HashMap<>(music.settings());
         if (space != null) {
-            settings.put(SPACE, Map.of(FROM, space));
+            settings.putAll(SPACE.set(space));
         }
         if (curls) {
             settings.put("bend", Map.of("curls", "true"));

@@ -24,6 +24,13 @@ public record Accepted(String rule, String bar, String beat, Optional<StringFret
                 doubt.rule(), note.bar().number(), note.beat().toString(), note.at(), Surroundings.digest(solo, note));
     }
 
+    /** Whether a solo has a note in the bar and on the beat. */
+    boolean namesPlaceOf(Solo solo) {
+        return solo.notes().stream()
+                .anyMatch(note -> note.bar().number().equals(bar)
+                        && note.beat().toString().equals(beat));
+    }
+
     /** "wrong-box in bar 5 beat 7/2". */
     @Override
     public String toString() {

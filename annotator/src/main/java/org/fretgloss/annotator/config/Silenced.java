@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.fretgloss.rule.Gloss;
 import org.fretgloss.solo.Solo;
 
@@ -13,8 +14,9 @@ import org.fretgloss.solo.Solo;
  * @param open doubts that nobody has accepted, or whose notes have changed since
  * @param accepted doubts that stand as accepted
  * @param stale entries that fit no doubt: what they spoke of was mended or has changed
+ * @param areAnotherScores whether no entry speaks of anything that is in this score
  */
-public record Silenced(List<Gloss> open, List<Gloss> accepted, List<Accepted> stale) {
+public record Silenced(List<Gloss> open, List<Gloss> accepted, List<Accepted> stale, boolean areAnotherScores) {
 
     public Silenced {
         open = List.copyOf(open);
@@ -44,6 +46,24 @@ public record Silenced(List<Gloss> open, List<Gloss> accepted, List<Accepted> st
         List<Accepted> stale = corrections.accepted().stream()
                 .filter(entry -> asked.contains(entry.rule()) && !used.contains(entry))
                 .toList();
-        return new Silenced(open, accepted, stale);
+        return new Silenced(open, accepted, stale, used.isEmpty() && areAnotherScores(solo, corrections));
+    }
+
+    /** The same with other doubts open. */
+    public Silenced withOpen(List<Gloss> doubts) {
+        return new Silenced(doubts, accepted, stale, areAnotherScores);
+    }
+
+    /** A single entry whose note is still there may be of this score, and the note mended. */
+    private static boolean areAnotherScores(Solo solo, Corrections corrections) {
+        List<Accepted> entries = corrections.accepted();
+        if (entries.isEmpty()) {
+            return false;
+        }
+        Set<String> digests = solo.notes().stream()
+                .map(note -> Surroundings.digest(solo, note))
+                .collect(Collectors.toSet());
+        return entries.stream().noneMatch(entry -> digests.contains(entry.notes()))
+                && (entries.size() > 1 || !entries.get(0).namesPlaceOf(solo));
     }
 }

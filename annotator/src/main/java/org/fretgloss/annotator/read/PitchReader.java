@@ -103,9 +103,7 @@ final class PitchReader {
         if (at.fret() < 0 || at.fret() > HIGHEST_FRET) {
             String where = at.fret() < 0 ? " lies below the nut" : " is beyond the neck";
             notices.say(
-                    "fret" + where,
-                    "fret " + at.fret() + where + ", so its string and fret are passed over",
-                    bar(stroke));
+                    "fret" + where, at.fretInWords() + where + ", so its string and fret are passed over", bar(stroke));
             return false;
         }
         return true;

@@ -1,6 +1,7 @@
 package org.fretgloss.annotator.read;
 
 import jakarta.xml.bind.JAXBElement;
+import java.math.BigInteger;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -34,10 +35,16 @@ final class PlaceReader {
 
     private static OptionalInt number(@Nullable Object mark) {
         if (mark instanceof Fret fret) {
-            return Numbers.whole(fret.getValue());
+            return fret.getValue() == null ? OptionalInt.empty() : OptionalInt.of(fret(fret.getValue()));
         }
         return mark instanceof org.audiveris.proxymusic.String string
                 ? Numbers.whole(string.getValue())
                 : OptionalInt.empty();
+    }
+
+    /** However large it is: proof-reading tells where the neck ends. */
+    private static int fret(BigInteger number) {
+        BigInteger beyond = BigInteger.valueOf(StringFret.FARTHEST + 1);
+        return number.min(beyond).max(beyond.negate()).intValueExact();
     }
 }

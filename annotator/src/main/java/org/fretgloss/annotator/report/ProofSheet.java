@@ -9,7 +9,8 @@ import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fretgloss.annotator.Checked;
-import org.fretgloss.annotator.config.Accepted;
+import org.fretgloss.annotator.Scope;
+import org.fretgloss.annotator.config.Silenced;
 import org.fretgloss.rule.Doubt;
 import org.fretgloss.rule.Finding;
 import org.fretgloss.rule.Gloss;
@@ -37,8 +38,19 @@ public final class ProofSheet {
 
     /** One line each, without line ends; the score's own texts are made harmless. */
     public List<String> of(Checked checked) {
+        return headed(counts(checked) + accepted(checked, " accepted"), checked);
+    }
+
+    /** The same where what is open is let stand from now on. */
+    public List<String> ofAccepted(Checked checked) {
+        return checked.glosses().isEmpty()
+                ? of(checked)
+                : headed("accepted: " + counts(checked) + accepted(checked, " before"), checked);
+    }
+
+    private List<String> headed(String heading, Checked checked) {
         List<String> lines = new ArrayList<>();
-        lines.add(PlainText.of(checked.score() + ": " + counts(checked)));
+        lines.add(PlainText.of(checked.score() + ": " + heading));
         Map<Bar, List<Gloss>> byBar = checked.glosses().stream()
                 .collect(Collectors.groupingBy(
                         gloss -> gloss.finding().note().bar(), LinkedHashMap::new, Collectors.toList()));
@@ -46,7 +58,7 @@ public final class ProofSheet {
             lines.add(PlainText.of("bar " + bar.number()));
             doubts.stream().sorted(WORST_FIRST).map(this::line).forEach(lines::add);
         });
-        stale(checked.stale()).map(PlainText::of).forEach(lines::add);
+        stale(checked.doubts()).map(PlainText::of).forEach(lines::add);
         return lines;
     }
 
@@ -55,8 +67,20 @@ public final class ProofSheet {
                 .filter(severity -> checked.count(severity) > 0)
                 .map(severity -> counted(checked.count(severity), severity.toString()))
                 .collect(Collectors.joining(", "));
-        int accepted = checked.accepted().size();
-        return (open.isEmpty() ? "nothing to doubt" : open) + (accepted == 0 ? "" : " (" + accepted + " accepted)");
+        return open.isEmpty() ? nothing(checked.scope()) : open;
+    }
+
+    private static String nothing(Scope scope) {
+        return switch (scope) {
+            case ALL -> "nothing to doubt";
+            case PART -> "nothing to doubt in what could be checked";
+            case NOTHING -> "none of the asked checks could be made: they need string and fret";
+        };
+    }
+
+    private static String accepted(Checked checked, String when) {
+        int accepted = checked.doubts().accepted().size();
+        return accepted == 0 ? "" : " (" + accepted + when + ")";
     }
 
     private static String counted(long number, String word) {
@@ -72,7 +96,9 @@ public final class ProofSheet {
         String place = "  beat " + Glyphs.of(finding.note().beat()) + "  ";
         String at = finding.note()
                 .at()
-                .map(where -> "string " + where.string() + " fret " + where.fret() + ": ")
+                .or(() -> finding.note().written().signs().offNeck())
+                .map(where ->
+                        "string " + where.string() + (where.isBeyondTelling() ? "" : " fret " + where.fret()) + ": ")
                 .orElse("");
         String meant = doubt(gloss).suggestion().map(ProofSheet::meant).orElse("");
         return place
@@ -90,10 +116,15 @@ public final class ProofSheet {
                 + "?";
     }
 
-    private static Stream<String> stale(List<Accepted> entries) {
-        return entries.stream()
-                .map(entry -> "the accepted " + entry
-                        + " fits nothing any more: it was mended or its notes have changed; take the entry out");
+    private static Stream<String> stale(Silenced doubts) {
+        return doubts.areAnotherScores()
+                ? Stream.of(
+                        "none of the entries in the corrections file fits this score: the file may belong to another"
+                                + " score, or the score has been changed throughout")
+                : doubts.stale().stream()
+                        .map(
+                                entry -> "the accepted " + entry
+                                        + " fits nothing any more: it was mended or its notes have changed; take the entry out");
     }
 
     private static Doubt doubt(Gloss gloss) {

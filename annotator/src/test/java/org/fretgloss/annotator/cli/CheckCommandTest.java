@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -258,5 +259,145 @@ class CheckCommandTest {
         Session.run("check", score.toString(), "--accept");
         assertThat(Files.readAllBytes(score)).isEqualTo(before);
         assertThat(new String(before, StandardCharsets.UTF_8)).contains("<fret>");
+    }
+
+    @Test
+    void saysThatAnEntryNamesNoCheckThatIsKnownHere() throws IOException {
+        Path corrections = folder.resolve("slip.corrections.toml");
+        Session.run("check", score.toString(), "--accept");
+        Files.writeString(corrections, Files.readString(corrections).replace("octave-fret", "octave-frett"));
+        Session misspelt = Session.run("check", score.toString());
+        assertThat(misspelt.exit()).isEqualTo(1);
+        assertThat(misspelt.err())
+                .containsPattern(
+                        "the accepted octave-frett in bar 2 beat \\S+ has no effect: no such check is known here;"
+                                + " did you mean 'octave-fret'\\?");
+        Files.writeString(corrections, Files.readString(corrections).replace("octave-frett", "muffin"));
+        assertThat(Session.run("check", score.toString()).err())
+                .contains("the accepted muffin in bar 2 ", "no such check is known here; the jar of rules that has it")
+                .doesNotContain("did you mean");
+    }
+
+    @Test
+    void saysOnceThatTheCorrectionsAreAnotherScores() throws IOException {
+        Path other = folder.resolve("other.musicxml");
+        Files.copy(Path.of("../fixtures/harbour-light-shuffle/score.musicxml"), other);
+        Session.run("check", score.toString(), "--accept");
+        Session.run("check", withFret("31").toString(), "--accept");
+        Path corrections =
+                Files.move(folder.resolve("slip.corrections.toml"), folder.resolve("other.corrections.toml"));
+        assertThat(count(Files.readString(corrections), "[[accepted]]")).isGreaterThan(1);
+
+        Session session = Session.run("check", other.toString());
+        assertThat(session.text())
+                .contains("none of the entries in the corrections file fits this score: the file may belong to another"
+                        + " score, or the score has been changed throughout\n")
+                .doesNotContain("take the entry out");
+        assertThat(count(session.text(), "corrections file")).isEqualTo(1);
+    }
+
+    /** Bar 99 is in no such score; an entry for a bar that is there may have been mended. */
+    @Test
+    void asksWhetherAnEntryForABarThatIsNotThereIsAnotherScores() throws IOException {
+        Path corrections = folder.resolve("slip.corrections.toml");
+        String entry = "[[accepted]]\nrule = \"tie\"\nbar = \"99\"\nbeat = \"1\"\nnotes = \"00\"\n";
+        Files.writeString(corrections, entry);
+        assertThat(Session.run("check", score.toString()).text())
+                .contains("none of the entries in the corrections file fits this score")
+                .doesNotContain("take the entry out");
+    }
+
+    @Test
+    void doesNotPassAScoreThatNoAskedCheckCouldLookAt() throws IOException {
+        Path bare = folder.resolve("bare.musicxml");
+        Files.writeString(bare, Files.readString(CLEAN).replaceAll("<(string|fret)>\\d+</(string|fret)>", ""));
+        Session alone = Session.run("check", bare.toString(), "--only", "off-neck");
+        assertThat(alone.exit()).isZero();
+        assertThat(alone.text())
+                .contains("bare.musicxml: none of the asked checks could be made: they need string and fret")
+                .doesNotContain("nothing to doubt");
+        assertThat(Session.run("check", bare.toString(), "--only", "off-neck,tie")
+                        .text())
+                .contains("bare.musicxml: nothing to doubt in what could be checked\n");
+        assertThat(Session.run("check", bare.toString(), "--only", "tie").text())
+                .contains("bare.musicxml: nothing to doubt\n");
+        assertThat(Session.run("check", CLEAN.toString()).text()).endsWith(": nothing to doubt\n");
+    }
+
+    @Test
+    void namesTheWrittenPlaceOfANoteThatIsOffTheNeck() throws IOException {
+        Session before = Session.run("check", withFret("-2").toString());
+        assertThat(before.text()).containsPattern("error {4}string \\d fret -2: Fret -2 is written");
+        assertThat(before.err()).doesNotContain("missing");
+        assertThat(Session.run("check", score.toString(), "--only", "legato").text())
+                .contains("nothing to doubt in what could be checked");
+        Session beyond = Session.run("check", with("string", "9").toString());
+        assertThat(beyond.text()).containsPattern("error {4}string 9 fret \\d+: String 9 is written");
+        assertThat(beyond.err()).doesNotContain("missing");
+    }
+
+    @Test
+    void doubtsAFretThatIsANumberHoweverLarge() throws IOException {
+        Session large = Session.run("check", withFret("99999999999").toString(), "--only", "off-neck");
+        assertThat(large.exit()).isEqualTo(1);
+        assertThat(large.text())
+                .contains("1 error")
+                .containsPattern("string \\d: A fret beyond 999999 is written, and the neck ends at fret 24");
+        assertThat(large.err()).doesNotContain("missing");
+        assertThat(Session.run("check", withFret("-99999999999").toString(), "--only", "off-neck")
+                        .text())
+                .contains("A fret below -999999 is written, and frets begin at 0");
+    }
+
+    @Test
+    void doesNotPassAFretThatIsNoNumber() throws IOException {
+        Session session = Session.run("check", withFret("x").toString());
+        assertThat(session.exit()).isZero();
+        assertThat(session.text()).contains("slip.musicxml: nothing to doubt in what could be checked\n");
+        assertThat(session.err()).contains("'x'", "string and fret are missing for 1 of");
+    }
+
+    @Test
+    void takesTheFretsOfTheNeckFromTheUser() throws IOException {
+        String long22 = withFret("22").toString();
+        assertThat(Session.run("check", long22, "--only", "off-neck").exit()).isZero();
+        assertThat(Session.run("check", long22, "--only", "off-neck", "--neck", "21")
+                        .text())
+                .contains("Fret 22 is written, and the neck ends at fret 21.");
+        Session wrong = Session.run("check", long22, "--neck", "40");
+        assertThat(wrong.exit()).isEqualTo(2);
+        assertThat(wrong.err()).contains("--neck takes 12 to 36 frets, such as 22, and not '40'");
+        assertThat(Session.run("annotate", long22, "--neck", "x").err()).contains("--neck takes 12 to 36 frets");
+
+        Path annotated = folder.resolve("annotated.musicxml");
+        String[] doubts = {"annotate", CLEAN.toString(), "-o", annotated.toString(), "--replace", "--lines", "doubts"};
+        Session.run(doubts);
+        assertThat(Files.readString(annotated)).doesNotContain("fretgloss:doubts");
+        Session.run(Stream.concat(Stream.of(doubts), Stream.of("--neck", "13")).toList());
+        assertThat(Files.readString(annotated)).contains("fretgloss:doubts");
+    }
+
+    @Test
+    void doesNotCallDoubtsOpenThatItHasJustAccepted() {
+        Session accepting = Session.run("check", score.toString(), "--accept");
+        assertThat(accepting.text())
+                .contains("slip.musicxml: accepted: 1 warning\n", "(octave-fret)")
+                .doesNotContain("slip.musicxml: 1 warning");
+    }
+
+    private static int count(String text, String part) {
+        return text.split(java.util.regex.Pattern.quote(part), -1).length - 1;
+    }
+
+    private Path withFret(String fret) throws IOException {
+        return with("fret", fret);
+    }
+
+    /** The first string or fret of bar 2 is written otherwise. */
+    private Path with(String element, String content) throws IOException {
+        String text = Files.readString(CLEAN);
+        String tag = "<" + element + ">";
+        int begin = text.indexOf(tag, text.indexOf("<measure number=\"2\"")) + tag.length();
+        return Files.writeString(score, text.substring(0, begin) + content + text.substring(text.indexOf("</", begin)));
     }
 }
