@@ -42,11 +42,17 @@ final class OctaveFret implements Rule {
     }
 
     private static Optional<Finding> slip(Analysis analysis, Note note, int stray) {
-        if (!isFretted(note)) {
-            return Optional.empty();
-        }
-        StringFret at = note.at().orElseThrow();
         if (Math.abs(stray) == OCTAVE) {
+            return byStaff(analysis, note, stray);
+        }
+        // Where the staff names yet another fret, the note is doubted already.
+        return stray == 0 && isFretted(note) ? byNeighbours(analysis, note) : Optional.empty();
+    }
+
+    private static Optional<Finding> byStaff(Analysis analysis, Note note, int stray) {
+        boolean isOpen = note.isPitched() && note.at().orElseThrow().isOpen();
+        if (isOpen || isFretted(note)) {
+            StringFret at = note.at().orElseThrow();
             StringFret meant = new StringFret(at.string(), at.fret() + stray);
             return Optional.of(found(
                     analysis,
@@ -58,6 +64,11 @@ final class OctaveFret implements Rule {
                                             note.midi() + stray, note.pitch().name()),
                                     note.pitch())));
         }
+        return Optional.empty();
+    }
+
+    private static Optional<Finding> byNeighbours(Analysis analysis, Note note) {
+        StringFret at = note.at().orElseThrow();
         return Stream.of(-OCTAVE, OCTAVE)
                 .map(frets -> new StringFret(at.string(), at.fret() + frets))
                 .filter(place -> Neck.holds(place, analysis.solo().tuning()))

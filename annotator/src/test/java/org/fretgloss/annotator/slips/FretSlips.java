@@ -26,7 +26,7 @@ final class FretSlips {
             return Optional.empty();
         }
         NoteText written = score.note(note);
-        int fret = written.fret().getAsInt() + (written.fret().getAsInt() >= 13 ? -12 : 12);
+        int fret = written.fret().getAsInt() + (written.fret().getAsInt() >= 12 ? -12 : 12);
         return fret <= 24 ? Optional.of(Slip.ofFret(score, note, written.withFret(fret))) : Optional.empty();
     }
 
