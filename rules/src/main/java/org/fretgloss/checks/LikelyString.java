@@ -2,6 +2,7 @@ package org.fretgloss.checks;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.fretgloss.analysis.Analysis;
 import org.fretgloss.analysis.Pauses;
@@ -46,7 +47,10 @@ final class LikelyString implements Rule {
     public Stream<Finding> examine(Analysis analysis, Settings settings) {
         int jump = settings.get(JUMP);
         Pauses pauses = Pauses.of(analysis.silences());
+        // Where the staff contradicts the place, the note is doubted already.
+        Function<Note, Integer> stray = UsualOffset.strayFrom(analysis.solo());
         return analysis.solo().notes().stream()
+                .filter(note -> stray.apply(note) == 0)
                 .filter(note -> isFree(note) && Math.abs(analysis.boxes().reachOf(note)) >= jump)
                 .filter(note -> jumpsThereAndBack(analysis, pauses, note))
                 .flatMap(note -> insideBox(analysis, note).map(meant -> found(analysis, note, meant)).stream());
