@@ -62,11 +62,12 @@ final class Reach implements Rule {
 
     private static String explanation(Analysis analysis, Box box, Note note, int frets) {
         StringFret at = note.at().orElseThrow();
-        return "At %s string %d fret %d lies %d %s %s box %d (frets %d to %d): the hand reaches out of the box."
+        return "At %s string %d fret %d%s lies %d %s %s box %d (frets %d to %d): the hand reaches out of the box."
                 .formatted(
                         analysis.placeOf(note),
                         at.string(),
                         at.fret(),
+                        analysis.isInferred(note) ? " (inferred)" : "",
                         Math.abs(frets),
                         Math.abs(frets) == 1 ? "fret" : "frets",
                         frets > 0 ? "above" : "below",
