@@ -177,7 +177,10 @@ final class CheckCommand implements Callable<Integer> {
                 .map(doubt -> Accepted.of(checked.analysis().solo(), doubt))
                 .toList());
         if (!common.quiet) {
-            console.tell(added + (added == 1 ? " doubt" : " doubts") + " accepted in " + file.path());
+            console.tell(
+                    added == 0
+                            ? "nothing new to accept in " + file.path()
+                            : added + (added == 1 ? " doubt" : " doubts") + " accepted in " + file.path());
         }
     }
 
