@@ -39,7 +39,9 @@ final class Inferred {
 
     /** That strings and frets are the analysis's own; none where the score has them all. */
     static Optional<String> frets(Analysis analysis) {
-        return missing(analysis)
+        List<Note> written = analysis.fingering().written().notes();
+        boolean anyOffNeck = written.stream().anyMatch(note -> hasNoPlace(note) && !isWithout(note));
+        return (anyOffNeck ? Optional.of(unusable(written)) : missing(analysis))
                 .map(
                         what -> what
                                 + ": they are inferred, and boxes and reaches are less sure; a tablature staff would settle them");
@@ -86,6 +88,11 @@ final class Inferred {
         return analysis.fingering().inferred().isEmpty() || written.stream().noneMatch(Inferred::isWithout)
                 ? Optional.empty()
                 : Optional.of(missing(written));
+    }
+
+    private static String unusable(List<Note> written) {
+        long without = written.stream().filter(Inferred::hasNoPlace).count();
+        return "string and fret are missing or off the neck for " + without + " of " + written.size() + " notes";
     }
 
     private static String missing(List<Note> written) {
