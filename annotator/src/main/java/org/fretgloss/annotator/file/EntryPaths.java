@@ -24,6 +24,14 @@ final class EntryPaths {
         }
     }
 
+    /** Refuses a score's name that two entries bear: some programs take the first of them, others the last. */
+    static void requireOneOf(String path, List<ZipArchiveEntry> entries) throws ScoreException {
+        if (entries.stream().filter(entry -> nameOf(entry).equals(path)).count() > 1) {
+            throw new ScoreException("the archive holds two files of the name '" + path
+                    + "', and programs differ in which they take; export the score again");
+        }
+    }
+
     /** The first entry whose name leads out of the archive. */
     static Optional<String> firstOutside(List<ZipArchiveEntry> entries) {
         return entries.stream()

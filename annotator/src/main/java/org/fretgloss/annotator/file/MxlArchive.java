@@ -54,6 +54,7 @@ final class MxlArchive {
                     : EntryPaths.onlyScore(entries)
                             .orElseThrow(() -> new ScoreException("this archive is no compressed score: it has no "
                                     + ContainerXml.ENTRY + "; export the score again"));
+            EntryPaths.requireOneOf(EntryPaths.nameOf(entries.get(index)), entries);
             byte[] score = ZipBounds.read(zip, entries.get(index), mostScoreBytes);
             List<String> notices = new ArrayList<>();
             if (container.isEmpty()) {

@@ -9,6 +9,7 @@ import static org.fretgloss.annotator.file.Archives.utf8;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -245,6 +246,15 @@ class MxlArchiveTest {
         String longer = ScoreTexts.partwise("<note/>".repeat(500));
 
         assertThat(ScoreFile.of("b", file.withText(longer)).text()).isEqualTo(longer);
+    }
+
+    @Test
+    @DisplayName("a score whose name two entries bear is refused")
+    void twins() throws Exception {
+        byte[] archive = zip(CONTAINER, container("s.xml"), "s.xml", SCORE, "t.xml", SCORE);
+        String renamed = new String(archive, StandardCharsets.ISO_8859_1).replace("t.xml", "s.xml");
+
+        refused(renamed.getBytes(StandardCharsets.ISO_8859_1), "two files of the name 's.xml'");
     }
 
     /** APPNOTE.TXT, 4.4.5: 8 is deflate, 9 an enhanced one, which what is read by it cannot be written back with. */
