@@ -35,7 +35,7 @@ final class KnownNumbers {
     private static final String WITHOUT_PLACE = "so string and fret of the note are passed over";
     private static final String WITHOUT_TUNING = "so the tuning is passed over";
     private static final String WITHOUT_TRANSPOSITION = "so the notes are read without that transposition";
-    private static final String BY_DURATION = "so the duration alone tells the length";
+    private static final String WITHOUT_RATIO = "so the ratio of the tuplet is passed over";
     private static final String NO_INSTRUMENT = "so it tells nothing about the instrument";
     private static final String FIRST_STAFF = "so it is taken for the first staff's";
     private static final String WHERE_IT_STANDS = " counts where it stands";
@@ -67,8 +67,8 @@ final class KnownNumbers {
             entry(
                     "time-modification",
                     Map.of(
-                            "actual-notes", use(NumberShape.whole(1, 999), BY_DURATION),
-                            "normal-notes", use(NumberShape.whole(1, 999), BY_DURATION))),
+                            "actual-notes", use(NumberShape.whole(1, 999), WITHOUT_RATIO),
+                            "normal-notes", use(NumberShape.whole(1, 999), WITHOUT_RATIO))),
             entry("key", Map.of("fifths", use(FIFTHS, "so the key is read without sharps and flats"))),
             entry(
                     "transpose",

@@ -37,7 +37,11 @@ final class Notices {
     /** A value of the score, as it is written, within a text. */
     static String quoted(String written) {
         String value = written.strip();
-        return "'" + (value.length() > LONGEST_VALUE ? value.substring(0, LONGEST_VALUE) + "…" : value) + "'";
+        return "'" + shortened(value) + "'";
+    }
+
+    private static String shortened(String value) {
+        return value.length() > LONGEST_VALUE ? value.substring(0, LONGEST_VALUE) + "…" : value;
     }
 
     /** Takes over everything that another collector holds. */
@@ -56,8 +60,8 @@ final class Notices {
             return "";
         }
         if (occurrence.count == 1) {
-            return " (bar " + occurrence.firstBar + ")";
+            return " (bar " + shortened(occurrence.firstBar) + ")";
         }
-        return " (" + occurrence.count + " times, first in bar " + occurrence.firstBar + ")";
+        return " (" + occurrence.count + " times, first in bar " + shortened(occurrence.firstBar) + ")";
     }
 }
