@@ -39,9 +39,8 @@ final class Inferred {
 
     /** That strings and frets are the analysis's own; none where the score has them all. */
     static Optional<String> frets(Analysis analysis) {
-        List<Note> written = analysis.fingering().written().notes();
-        boolean anyOffNeck = written.stream().anyMatch(note -> hasNoPlace(note) && !isWithout(note));
-        return (anyOffNeck ? Optional.of(unusable(written)) : missing(analysis))
+        boolean anyOffNeck = analysis.fingering().written().notes().stream().anyMatch(Inferred::isOffNeck);
+        return lacking(analysis, Inferred::hasNoPlace, anyOffNeck ? "missing or off the neck" : "missing")
                 .map(
                         what -> what
                                 + ": they are inferred, and boxes and reaches are less sure; a tablature staff would settle them");
@@ -54,7 +53,8 @@ final class Inferred {
      */
     static Optional<String> unchecked(Analysis analysis, List<String> leftOut) {
         return tellsFrets(analysis.fingering().written())
-                ? missing(analysis).map(what -> what + ", and nothing is doubted for want of them")
+                ? lacking(analysis, note -> hasNoPlace(note) && !isOffNeck(note), "missing")
+                        .map(what -> what + ", and nothing is doubted for want of them")
                 : Optional.of(leftOut)
                         .filter(names -> !names.isEmpty())
                         .map(names ->
@@ -64,9 +64,7 @@ final class Inferred {
 
     /** Whether any note has string and fret, be they on the neck or not. */
     static boolean tellsFrets(Solo solo) {
-        return solo.hasFrets()
-                || solo.notes().stream()
-                        .anyMatch(note -> note.written().signs().offNeck().isPresent());
+        return solo.hasFrets() || solo.notes().stream().anyMatch(Inferred::isOffNeck);
     }
 
     /** Whether any note has no place on the neck that could be looked at. */
@@ -78,28 +76,22 @@ final class Inferred {
         return note.at().isEmpty() && !note.isDead();
     }
 
-    /** A place off the neck is told as such, and is not missing. */
-    private static boolean isWithout(Note note) {
-        return hasNoPlace(note) && note.written().signs().offNeck().isEmpty();
+    /** A place off the neck is told as such by proof-reading. */
+    private static boolean isOffNeck(Note note) {
+        return note.written().signs().offNeck().isPresent();
     }
 
-    private static Optional<String> missing(Analysis analysis) {
+    /** For how many notes that place is lacking, and how; none where it is for none, or where none was inferred. */
+    private static Optional<String> lacking(Analysis analysis, Predicate<Note> which, String how) {
         List<Note> written = analysis.fingering().written().notes();
-        return analysis.fingering().inferred().isEmpty() || written.stream().noneMatch(Inferred::isWithout)
-                ? Optional.empty()
-                : Optional.of(missing(written));
-    }
-
-    private static String unusable(List<Note> written) {
-        long without = written.stream().filter(Inferred::hasNoPlace).count();
-        return "string and fret are missing or off the neck for " + without + " of " + written.size() + " notes";
-    }
-
-    private static String missing(List<Note> written) {
-        long without = written.stream().filter(Inferred::isWithout).count();
-        return without == written.size()
-                ? "the score has no strings and frets"
-                : "string and fret are missing for " + without + " of " + written.size() + " notes";
+        long count = written.stream().filter(which).count();
+        if (count == 0 || analysis.fingering().inferred().isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                tellsFrets(analysis.fingering().written())
+                        ? "string and fret are " + how + " for " + count + " of " + written.size() + " notes"
+                        : "the score has no strings and frets");
     }
 
     private static Optional<String> unplayable(Analysis analysis, Predicate<Note> which, String why, String advice) {

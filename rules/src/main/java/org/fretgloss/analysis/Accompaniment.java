@@ -64,48 +64,55 @@ public record Accompaniment(List<Sounding> notes) {
     /** One span, or two where the halves of the bar plainly have chords of their own. */
     private static List<ChordSpan> chords(Bar bar, List<Sounding> notes) {
         Fraction middle = bar.start().plus(bar.length().times(HALF));
-        Optional<ChordSymbol> first = guess(notes, bar.start(), middle);
-        Optional<ChordSymbol> second = guess(notes, middle, bar.end());
-        boolean isOneChord = isWithin(notes, bar.start(), middle, middle, bar.end())
-                || isWithin(notes, middle, bar.end(), bar.start(), middle);
+        Blend firstHalf = Blend.of(notes, bar.start(), middle);
+        Blend secondHalf = Blend.of(notes, middle, bar.end());
+        Optional<ChordSymbol> first = firstHalf.chord();
+        Optional<ChordSymbol> second = secondHalf.chord();
+        // The same chord, picked in another order, may look like two.
+        boolean isOneChord = firstHalf.isWithin(secondHalf) || secondHalf.isWithin(firstHalf);
         if (first.isPresent() && second.isPresent() && !first.equals(second) && !isOneChord) {
             return List.of(new ChordSpan(bar.start(), middle, first), new ChordSpan(middle, bar.end(), second));
         }
         Optional<ChordSymbol> whole =
-                guess(notes, bar.start(), bar.end()).or(() -> first).or(() -> second);
+                Blend.of(notes, bar.start(), bar.end()).chord().or(() -> first).or(() -> second);
         return List.of(new ChordSpan(bar.start(), bar.end(), whole));
     }
 
-    /** Whether one half brings no pitch class that the other lacks: the same chord, picked in another order. */
-    private static boolean isWithin(
-            List<Sounding> notes, Fraction start, Fraction end, Fraction otherStart, Fraction otherEnd) {
-        List<Double> other = durations(notes, otherStart, otherEnd);
-        List<Double> half = durations(notes, start, end);
-        return IntStream.range(0, 12).allMatch(chroma -> half.get(chroma) == 0 || other.get(chroma) > 0);
-    }
+    /**
+     * What sounds in a stretch, taken together.
+     *
+     * @param durations by chroma, twelve: how long it sounds
+     * @param bass the chroma of the lowest note
+     */
+    private record Blend(List<Double> durations, OptionalInt bass) {
 
-    /** How long each pitch class sounds in a stretch, by chroma. */
-    private static List<Double> durations(List<Sounding> notes, Fraction start, Fraction end) {
-        List<Double> durations = new ArrayList<>(Collections.nCopies(12, 0.0));
-        for (Sounding note : notes) {
-            int chroma = Math.floorMod(note.midi(), 12);
-            durations.set(chroma, durations.get(chroma) + shared(note, start, end));
+        static Blend of(List<Sounding> notes, Fraction start, Fraction end) {
+            List<Double> durations = new ArrayList<>(Collections.nCopies(12, 0.0));
+            OptionalInt lowest = OptionalInt.empty();
+            for (Sounding note : notes) {
+                double shared =
+                        note.end().min(end).minus(note.start().max(start)).toDouble();
+                if (shared > 0) {
+                    int chroma = Math.floorMod(note.midi(), 12);
+                    durations.set(chroma, durations.get(chroma) + shared);
+                    lowest = OptionalInt.of(Math.min(note.midi(), lowest.orElse(note.midi())));
+                }
+            }
+            return new Blend(
+                    durations,
+                    lowest.stream().map(midi -> Math.floorMod(midi, 12)).findFirst());
         }
-        return durations;
-    }
 
-    private static double shared(Sounding note, Fraction start, Fraction end) {
-        return Math.max(0, note.end().min(end).minus(note.start().max(start)).toDouble());
-    }
+        /** Whether it brings no pitch class that another lacks. */
+        boolean isWithin(Blend other) {
+            return IntStream.range(0, 12)
+                    .allMatch(chroma -> durations.get(chroma) == 0 || other.durations.get(chroma) > 0);
+        }
 
-    private static Optional<ChordSymbol> guess(List<Sounding> notes, Fraction start, Fraction end) {
-        OptionalInt lowest = notes.stream()
-                .filter(note -> shared(note, start, end) > 0)
-                .mapToInt(Sounding::midi)
-                .min();
-        OptionalInt bass = lowest.isPresent() ? OptionalInt.of(Math.floorMod(lowest.getAsInt(), 12)) : lowest;
-        return ChordGuess.of(durations(notes, start, end), bass)
-                .filter(guess -> guess.confidence() >= SURE_ENOUGH)
-                .map(ChordGuess::chord);
+        Optional<ChordSymbol> chord() {
+            return ChordGuess.of(durations, bass)
+                    .filter(guess -> guess.confidence() >= SURE_ENOUGH)
+                    .map(ChordGuess::chord);
+        }
     }
 }

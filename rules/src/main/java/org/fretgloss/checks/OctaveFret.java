@@ -43,28 +43,21 @@ final class OctaveFret implements Rule {
 
     private static Optional<Finding> slip(Analysis analysis, Note note, int stray) {
         if (Math.abs(stray) == OCTAVE) {
-            return byStaff(analysis, note, stray);
+            return isOpen(note) || isFretted(note) ? Optional.of(byStaff(analysis, note, stray)) : Optional.empty();
         }
         // Where the staff names yet another fret, the note is doubted already.
         return stray == 0 && isFretted(note) ? byNeighbours(analysis, note) : Optional.empty();
     }
 
-    private static Optional<Finding> byStaff(Analysis analysis, Note note, int stray) {
-        boolean isOpen = note.isPitched() && note.at().orElseThrow().isOpen();
-        if (isOpen || isFretted(note)) {
-            StringFret at = note.at().orElseThrow();
-            StringFret meant = new StringFret(at.string(), at.fret() + stray);
-            return Optional.of(found(
-                    analysis,
-                    note,
-                    meant,
-                    "By the staff it sounds %s, by string and fret %s, an octave away."
-                            .formatted(
-                                    Pitch.spelled(
-                                            note.midi() + stray, note.pitch().name()),
-                                    note.pitch())));
-        }
-        return Optional.empty();
+    private static Finding byStaff(Analysis analysis, Note note, int stray) {
+        StringFret at = note.at().orElseThrow();
+        return found(
+                analysis,
+                note,
+                new StringFret(at.string(), at.fret() + stray),
+                "By the staff it sounds %s, by string and fret %s, an octave away."
+                        .formatted(
+                                Pitch.spelled(note.midi() + stray, note.pitch().name()), note.pitch()));
     }
 
     private static Optional<Finding> byNeighbours(Analysis analysis, Note note) {
@@ -80,6 +73,10 @@ final class OctaveFret implements Rule {
                         meant,
                         "The notes before and after it lie by fret %d, and the hand would have to jump there and back."
                                 .formatted(meant.fret())));
+    }
+
+    private static boolean isOpen(Note note) {
+        return note.isPitched() && note.at().filter(StringFret::isOpen).isPresent();
     }
 
     private static boolean standsAlone(Solo solo, Note note, StringFret at, StringFret meant) {

@@ -51,8 +51,8 @@ final class ClimaxRule implements Rule {
                         compared(climax.bend(), "wider bends", "narrower bends"))
                 .flatMap(Optional::stream)
                 .collect(Collectors.joining(", "));
-        return "Bars " + climax.bar().number() + " to " + last + " stand out most from the solo's average, in standard"
-                + " deviations: " + standingOut + ".";
+        return "Bars " + climax.bar().number() + " to " + last + " stand out most from the solo's average: "
+                + standingOut + ", in standard deviations.";
     }
 
     /** Nothing where the measure is the solo's average. */

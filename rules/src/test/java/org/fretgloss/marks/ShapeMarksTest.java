@@ -79,8 +79,8 @@ class ShapeMarksTest {
                             .isEqualTo(Map.of("bars", 2, "density", 2.38, "register", 0.0, "bend", 1.02));
                     assertThat(found.explanation())
                             .isEqualTo(
-                                    "Bars 2 to 3 stand out most from the solo's average, in standard deviations: more notes"
-                                            + " per beat (+2.4), wider bends (+1.0).");
+                                    "Bars 2 to 3 stand out most from the solo's average: more notes per beat (+2.4), wider"
+                                            + " bends (+1.0), in standard deviations.");
                     assertThat(found.confidence()).isBetween(0.78, 0.79);
                 });
     }

@@ -35,9 +35,8 @@ record ScoreSize(Amount text, Amount notes, Amount bars, Amount lyrics, Amount o
     }
 
     // Measured as the largest live heap while scores of three megabytes of one sort were annotated, and a third or more
-    // added: a terse note with its three elements and a position that is inferred took 2,400, an element of a chord
-    // symbol
-    // or a lyric 190, a bar or part 320, a character of a text with letters beyond Latin-1 eight.
+    // added: a terse note with its three elements and a position that is inferred took 2,400, an element of a chord or
+    // a lyric 190, a bar or part 320, a character of a text with letters beyond Latin-1 eight.
     private static final int LATIN = 6;
     private static final int WIDE = 12;
     private static final int NOTE = 2_400;

@@ -9,8 +9,8 @@ import org.fretgloss.solo.Technique;
 import org.fretgloss.time.Fraction;
 
 /**
- * Collects what is played under the solo: all parts that play chords, together or note by note, and with them the basses, whose lowest
- * note tells the root. Other single lines are melodies, which name no chord, and drums have no pitch whatever is written.
+ * Collects what is played under the solo: all parts that play chords, together or note by note, and with them the
+ * basses, whose lowest note tells the root. Other single lines are melodies, which name no chord, and drums have no pitch whatever is written.
  * Common practice, no source.
  */
 final class BackingReader {
@@ -30,12 +30,12 @@ final class BackingReader {
         List<Player> players = others.stream()
                 .filter(other -> other.sounds() && !other.isPercussion())
                 .sorted(Comparator.comparing(other -> other.part().source().place()))
-                .map(other -> new Player(other, notes(other.part(), bars)))
+                .map(other -> Player.of(other, bars))
                 .toList();
         List<Player> playing = players.stream()
-                .filter(player -> player.profile().isBass() || player.playsChords(bars))
+                .filter(player -> player.playsChords() || player.profile().isBass())
                 .toList();
-        if (playing.stream().noneMatch(player -> player.playsChords(bars))) {
+        if (playing.stream().noneMatch(Player::playsChords)) {
             return Backing.NONE;
         }
         return new Backing(
@@ -48,12 +48,18 @@ final class BackingReader {
                         .toList()));
     }
 
-    /** A part and what it plays, in order of onset. */
-    private record Player(PartProfile profile, List<Accompaniment.Sounding> notes) {
+    /**
+     * A part and what it plays.
+     *
+     * @param notes in order of onset
+     * @param playsChords together, or note by note; a bass that walks through chords is still a single line
+     */
+    private record Player(PartProfile profile, List<Accompaniment.Sounding> notes, boolean playsChords) {
 
-        /** Struck together, or note by note; a bass that walks through chords is still a single line. */
-        boolean playsChords(List<Bar> bars) {
-            return profile.playsChords() || (!profile.isBass() && BrokenChords.arePlayedBy(notes, bars));
+        static Player of(PartProfile profile, List<Bar> bars) {
+            List<Accompaniment.Sounding> notes = BackingReader.notes(profile.part(), bars);
+            boolean playsChords = profile.playsChords() || (!profile.isBass() && BrokenChords.arePlayedBy(notes, bars));
+            return new Player(profile, notes, playsChords);
         }
     }
 
